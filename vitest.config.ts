@@ -1,0 +1,11 @@
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  test: {
+    include: ['tests/**/*.test.ts'],
+    benchmark: { include: ['tests/**/*.bench.ts'] },
+    testTimeout: 60_000,
+    hookTimeout: 120_000,
+    reporters: ['default', './tests/reporters/closing-line.ts'],
+  },
+});
