@@ -1,0 +1,42 @@
+import { z } from 'zod';
+import type { Outcome } from '../findings/finding.ts';
+import { hasErrors } from '../findings/make.ts';
+import { checkFormat } from '../order/check-format.ts';
+import { fieldFindings } from '../order/field-findings.ts';
+import { checkStandard } from './check-standard.ts';
+import { STANDARD_FORMAT, STANDARD_VERSION, standardSchema } from './standard-schema.ts';
+import type { ShopStandard } from './types.ts';
+
+const FORMAT = {
+  format: STANDARD_FORMAT,
+  version: STANDARD_VERSION,
+  what: 'shop standard',
+  code: 'rules',
+} as const;
+
+const SCHEMAS = { in: standardSchema('in'), mm: standardSchema('mm') };
+
+const unitSchema = z.object({ unit: z.enum(['in', 'mm']) });
+
+/**
+ * Reads a shop standard from its JSON document; the value is null when there is any error. `within` is
+ * the path of the standard inside a larger document, for findings.
+ */
+export function parseStandard(
+  json: unknown,
+  file: string,
+  within: readonly string[] = [],
+): Outcome<ShopStandard | null> {
+  const place = { file, within };
+  const format = checkFormat(json, FORMAT, place);
+  if (format !== undefined) return { value: null, findings: [format] };
+  // Without a unit its own finding is enough to stop; the rest is then checked as inches.
+  const unit = unitSchema.safeParse(json).data?.unit ?? 'in';
+  const read = SCHEMAS[unit].safeParse(json);
+  if (!read.success) {
+    return { value: null, findings: fieldFindings(read.error.issues, json, 'rules/field', place) };
+  }
+  const { format: _format, version: _version, ...standard } = read.data;
+  const findings = checkStandard(standard, place);
+  return { value: hasErrors(findings) ? null : standard, findings };
+}
