@@ -1,0 +1,185 @@
+import { circle } from '../geometry/circle.ts';
+import { fillet } from '../geometry/fillet.ts';
+import { polygon } from '../geometry/polygon.ts';
+import type { Point, RingContour } from '../geometry/types.ts';
+import { LIP_MIDDLE } from './hooked-strip.ts';
+import { jointHoles, jointKeys, type JointPlaces } from './joint.ts';
+import { lipLayers } from './lip-layers.ts';
+import type { Lip } from './lip.ts';
+import { bevelWords, CABINET_LEFT, EDGE_WORDS, overhangText } from './phrases.ts';
+import { CRISP_CORNER, DUST_RELIEF, HANG_HOLE, LIP_WIDTH, SIGHT, SOFT_CORNER } from './proportions.ts';
+import { FLAT, keyPoses, lipPoses, shifted } from './stack-poses.ts';
+import type { BuildContext, Contact, Label, Piece, Pocket, Seat, Setup } from './types.ts';
+
+/** mm. Between a label and the edges round it. */
+const WALL = 4;
+
+interface Corner {
+  readonly id: string;
+  readonly bottom: Setup;
+  readonly side: Setup;
+  readonly lip: Lip;
+  /** Length of the arms along the bottom (x) and the side (y), from the front's corner, mm. */
+  readonly arms: Point;
+  readonly context: BuildContext;
+}
+
+/**
+ * The pieces and the seat of a corner fence at the cabinet's right, which the back view has at its left: the
+ * lips' faces on x = 0 and y = 0, the arms along +x and +y.
+ */
+export function cornerPieces({ id, bottom, side, lip, arms, context }: Corner): {
+  readonly pieces: readonly Piece[];
+  readonly seat: Seat;
+} {
+  const { machine } = context;
+  const inside = { x: side.overhang - lip.setback, y: bottom.overhang - lip.setback };
+  const lipArms = { x: arms.x + SIGHT, y: arms.y + SIGHT };
+  const places: JointPlaces = [
+    { x: arms.x * 0.3, y: LIP_MIDDLE },
+    { x: arms.x * 0.72, y: LIP_MIDDLE },
+    // The narrowest key is the one that lies across its arm.
+    { x: LIP_MIDDLE, y: arms.y * 0.62 },
+  ];
+  const holes = [
+    ...jointHoles(places, machine),
+    {
+      contour: circle({ x: LIP_MIDDLE, y: LIP_MIDDLE }, HANG_HOLE / 2),
+      purpose: 'hang' as const,
+      seatCorners: [],
+    },
+  ];
+  const layers = lipLayers({
+    id,
+    lip,
+    suffix: '',
+    register: {
+      outline: ell(lipArms, { x: 0, y: 0 }),
+      holes,
+      pockets: lip.relief === 'rabbet' ? [rabbet(lipArms, machine.kerf)] : [],
+      seatCorners: [{ x: 0, y: 0 }],
+    },
+    dustOutline: ell(lipArms, { x: -DUST_RELIEF, y: -DUST_RELIEF }),
+    label: {
+      phrases: [id, 'LIP'],
+      center: { x: arms.x * 0.51, y: LIP_MIDDLE },
+      width: arms.x * 0.42 - 14,
+      height: 12,
+    },
+  });
+  const plate: Piece = {
+    name: 'plate',
+    copies: 1,
+    outline: ell(arms, inside),
+    holes,
+    pockets: [],
+    seatCorners: [inside],
+    labels: [
+      {
+        title: `${id}  BOTTOM ${overhangText(bottom.overhang, context)}  SIDE ${overhangText(side.overhang, context)}`,
+        phrases: [
+          `CABINET ${side.edge.toUpperCase()} ${EDGE_WORDS.corner}`,
+          CABINET_LEFT,
+          ...bevelWords(bottom.backBevel),
+          ...context.order,
+        ],
+        ...labelRoom(inside, arms),
+      },
+    ],
+  };
+  const poses = [
+    { piece: 'plate', pose: FLAT },
+    ...lipPoses(layers.layerNames, machine.sheet.thickness),
+    ...keyPoses('', places, -lip.depth, machine),
+  ];
+  const past = 2 * machine.reliefRadius + 1;
+  return {
+    pieces: [plate, ...layers.pieces, ...jointKeys('', lip.layers + 1, machine, id)],
+    seat: {
+      frame: 'corner',
+      sets: [
+        { edges: ['bottom'], overhang: bottom.overhang, backBevel: bottom.backBevel },
+        { edges: [side.edge], overhang: side.overhang, backBevel: side.backBevel },
+      ],
+      poses: poses.map(({ piece, pose }) => ({
+        piece,
+        pose: shifted(pose, { x: lip.setback, y: lip.setback }),
+      })),
+      contacts: [
+        { piece: 'plate', on: 'front back' },
+        ...alongArms('plate', 'box', inside, arms, past),
+        ...alongArms(layers.name, 'front edge', { x: 0, y: 0 }, lipArms, past),
+      ],
+    },
+  };
+}
+
+/** The two straight stretches of an L's inside, clear of its relief and of the rounding at its ends. */
+const alongArms = (
+  piece: string,
+  on: Contact['on'],
+  { x, y }: Point,
+  arms: Point,
+  past: number,
+): readonly Contact[] => [
+  {
+    piece,
+    on,
+    line: [
+      { x: x + past, y },
+      { x: arms.x - CRISP_CORNER, y },
+    ],
+  },
+  {
+    piece,
+    on,
+    line: [
+      { x, y: arms.y - CRISP_CORNER },
+      { x, y: y + past },
+    ],
+  },
+];
+
+/** An L about an inside corner, its arms along x and y from the outer corner at -lip width. */
+function ell(arms: Point, inside: Point): RingContour {
+  const ring = polygon([
+    { x: -LIP_WIDTH, y: -LIP_WIDTH },
+    { x: arms.x, y: -LIP_WIDTH },
+    { x: arms.x, y: inside.y },
+    inside,
+    { x: inside.x, y: arms.y },
+    { x: -LIP_WIDTH, y: arms.y },
+  ]);
+  // From the last corner to the first, so that the indices of those to come stay true.
+  const radii: readonly (readonly [number, number])[] = [
+    [5, SOFT_CORNER],
+    [4, CRISP_CORNER],
+    [2, CRISP_CORNER],
+    [1, SOFT_CORNER],
+    [0, SOFT_CORNER],
+  ];
+  return radii.reduce((rounded, [corner, radius]) => fillet(rounded, corner, radius), ring);
+}
+
+/** A rebate along the tops of both working edges; the tool runs out past them. */
+const rabbet = (arms: Point, tool: number): Pocket => ({
+  contour: polygon([
+    { x: -DUST_RELIEF, y: -DUST_RELIEF },
+    { x: arms.x + tool, y: -DUST_RELIEF },
+    { x: arms.x + tool, y: tool },
+    { x: tool, y: tool },
+    { x: tool, y: arms.y + tool },
+    { x: -DUST_RELIEF, y: arms.y + tool },
+  ]),
+  depth: DUST_RELIEF,
+});
+
+/** The wider arm's clear rectangle between the joints and the working edge; on the side arm the text stands. */
+function labelRoom(inside: Point, arms: Point): Omit<Label, 'phrases'> {
+  const pastSlots = LIP_MIDDLE + 5.5;
+  const onBottom = inside.y >= inside.x;
+  const [right, top] = onBottom ? [arms.x - WALL, inside.y - WALL / 2] : [inside.x - WALL / 2, arms.y - WALL];
+  const center = { x: (pastSlots + right) / 2, y: (pastSlots + top) / 2 };
+  const [across, up] = [right - pastSlots, top - pastSlots];
+  return onBottom ? { center, width: across, height: up } : { center, width: up, height: across, angle: 90 };
+}

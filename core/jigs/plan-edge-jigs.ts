@@ -1,0 +1,98 @@
+import type { Finding } from '../findings/finding.ts';
+import { error } from '../findings/make.ts';
+import { drawerName } from '../fit/name.ts';
+import type { DrawerFit } from '../fit/types.ts';
+import { bottomFence } from './kinds/bottom-fence.ts';
+import { sideSpacer } from './kinds/side-spacer.ts';
+import { stepProfile } from './kinds/step-profile.ts';
+import type { JigUse } from './plan-types.ts';
+import { chooseSides, requirements, setupOf, type Requirement } from './requirements.ts';
+import type { BuildContext, Jig, JigKind } from './types.ts';
+import { mmText } from '../units/mm-text.ts';
+
+interface EdgeJigs {
+  readonly jigs: readonly Jig[];
+  readonly uses: readonly JigUse[];
+  readonly findings: readonly Finding[];
+}
+
+/** One jig for each distinct bottom overhang and each distinct side overhang, two sides to a block. */
+export function planEdgeJigs(fits: readonly DrawerFit[], context: BuildContext): EdgeJigs {
+  const sides = chooseSides(fits);
+  const bottoms = requirements(fits.map((fit) => ({ fit, setup: setupOf(fit, 'bottom') })));
+  const flanks = requirements(fits.map((fit) => ({ fit, setup: setupOf(fit, sides.get(fit) ?? 'left') })));
+
+  const planned = [
+    ...bottoms.map((need) => planOne([need], bottomFence, context)),
+    ...inPairs(flanks, context).map((needs) => planOne(needs, sideSpacer, context)),
+  ];
+  const numbers = new Map<string, number>();
+  const jigs: Jig[] = [];
+  const uses: JigUse[] = [];
+  const findings: Finding[] = [];
+  for (const { needs, kind, refusal } of planned) {
+    if (kind === null) {
+      findings.push(...needs.map((need) => noJig(need, refusal)));
+      continue;
+    }
+    const number = (numbers.get(kind.code) ?? 0) + 1;
+    numbers.set(kind.code, number);
+    const jig = kind.build(
+      `${kind.code}${number}`,
+      needs.map(({ setup }) => setup),
+      context,
+    );
+    jigs.push(jig);
+    for (const { fits: served, setup } of needs) {
+      for (const fit of served) {
+        const edge = setup.edge === 'bottom' ? 'bottom' : (sides.get(fit) ?? 'left');
+        uses.push({ fit, edge, jig, overhang: fit.overhang[edge] });
+      }
+    }
+  }
+  return { jigs, uses, findings };
+}
+
+interface Planned {
+  readonly needs: readonly Requirement[];
+  readonly kind: JigKind | null;
+  readonly refusal: string;
+}
+
+/** The preferred kind, a step profile where that refuses, and why there is none where both do. */
+function planOne(needs: readonly Requirement[], preferred: JigKind, context: BuildContext): Planned {
+  const setups = needs.map(({ setup }) => setup);
+  const first = preferred.refuses(setups, context);
+  if (first === null) return { needs, kind: preferred, refusal: '' };
+  const second = stepProfile.refuses(setups, context);
+  return { needs, kind: second === null ? stepProfile : null, refusal: `${first}; ${second ?? ''}` };
+}
+
+/** Neighbouring side overhangs share a block of two widths where one can be built. */
+function inPairs(needs: readonly Requirement[], context: BuildContext): readonly (readonly Requirement[])[] {
+  const groups: Requirement[][] = [];
+  for (const need of needs) {
+    const open = groups.at(-1);
+    const [alone] = open ?? [];
+    if (
+      open?.length === 1 &&
+      alone !== undefined &&
+      sideSpacer.refuses([alone.setup, need.setup], context) === null
+    ) {
+      open.push(need);
+    } else {
+      groups.push([need]);
+    }
+  }
+  return groups;
+}
+
+function noJig({ fits, setup }: Requirement, refusal: string): Finding {
+  const names = [...new Set(fits.map(({ drawer }) => drawerName(drawer)))].join(', ');
+  return error(
+    'jigs/none',
+    `no jig can set the ${setup.edge} overhang of ${mmText(setup.overhang)} of ${names}: ${refusal}`,
+    {},
+    { edge: setup.edge, overhang: setup.overhang },
+  );
+}

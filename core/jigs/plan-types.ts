@@ -1,0 +1,19 @@
+import type { DrawerFit } from '../fit/types.ts';
+import type { Edge } from '../order/types.ts';
+import type { Jig } from './types.ts';
+
+/** What a shop sets its boxes against: an edge at a time, or a corner. */
+export type Registration = 'edge' | 'corner';
+
+/** One use of a jig: on this drawer, at this edge, for this overhang (mm). */
+export interface JigUse {
+  readonly fit: DrawerFit;
+  readonly edge: Edge;
+  readonly jig: Jig;
+  readonly overhang: number;
+}
+
+export interface JigPlan {
+  readonly jigs: readonly Jig[];
+  readonly uses: readonly JigUse[];
+}

@@ -1,0 +1,81 @@
+import { nearClasses } from '../collections/near-classes.ts';
+import { groupBy } from '../collections/group-by.ts';
+import type { DrawerFit } from '../fit/types.ts';
+import type { Edge } from '../order/types.ts';
+import { SAME_OVERHANG } from '../units/tolerances.ts';
+import { strictest } from './setups.ts';
+import type { Setup } from './types.ts';
+
+/** An overhang that some drawers need at an edge, and the set-up that serves them all. */
+export interface Requirement {
+  readonly setup: Setup;
+  readonly fits: readonly DrawerFit[];
+}
+
+/** The set-up of one edge of one drawer. */
+export const setupOf = (fit: DrawerFit, edge: Edge): Setup => ({
+  edge,
+  overhang: fit.overhang[edge],
+  frontThickness: fit.frontThickness,
+  backBevel: fit.rules.backBevel.value,
+  edgeLength: edge === 'bottom' || edge === 'top' ? fit.frontW : fit.frontH,
+  boxReach: fit.boxFront,
+});
+
+/** What two set-ups must share to share a jig. */
+export type JigKey = (setup: Setup) => string;
+
+/**
+ * The keys of a plan's set-ups: overhang, and on a bevelled edge the bevel and the thickness, on which the
+ * lip's place depends there.
+ */
+export function jigKeys(setups: readonly Setup[]): JigKey {
+  const classOf = nearClasses(
+    setups.map(({ overhang }) => overhang),
+    SAME_OVERHANG,
+  );
+  return ({ overhang, backBevel, frontThickness }) =>
+    [classOf(overhang), backBevel, backBevel === 0 ? '' : frontThickness].join('|');
+}
+
+/** Distinct overhangs, the same one once, from the smallest to the largest. */
+export function requirements(
+  needs: readonly { readonly fit: DrawerFit; readonly setup: Setup }[],
+): readonly Requirement[] {
+  const keyOf = jigKeys(needs.map(({ setup }) => setup));
+  const groups = groupBy(needs, ({ setup }) => keyOf(setup));
+  return [...groups.values()]
+    .map((group) => ({
+      setup: strictest(group.map(({ setup }) => setup)),
+      fits: group.map(({ fit }) => fit),
+    }))
+    .toSorted((a, b) => a.setup.overhang - b.setup.overhang || a.setup.backBevel - b.setup.backBevel);
+}
+
+const SIDES = ['left', 'right'] as const;
+
+/**
+ * The side on which each drawer's jig is used. Where the two sides differ, the one whose overhang more
+ * drawers need, so that fewer jigs are made; the left where they do not.
+ */
+export function chooseSides(fits: readonly DrawerFit[]): ReadonlyMap<DrawerFit, 'left' | 'right'> {
+  const chosen = new Map<DrawerFit, 'left' | 'right'>();
+  const keyOf = jigKeys(fits.flatMap((fit) => SIDES.map((side) => setupOf(fit, side))));
+  let open = [...fits];
+  while (open.length > 0) {
+    const served = new Map<string, Set<DrawerFit>>();
+    for (const fit of open) {
+      for (const side of SIDES) {
+        const key = keyOf(setupOf(fit, side));
+        served.set(key, (served.get(key) ?? new Set()).add(fit));
+      }
+    }
+    const [best] = [...served].toSorted(([a, x], [b, y]) => y.size - x.size || (a < b ? -1 : 1));
+    if (best === undefined) break;
+    for (const fit of best[1]) {
+      chosen.set(fit, keyOf(setupOf(fit, 'left')) === best[0] ? 'left' : 'right');
+    }
+    open = open.filter((fit) => !chosen.has(fit));
+  }
+  return chosen;
+}

@@ -1,0 +1,200 @@
+import type { Point } from '../geometry/types.ts';
+import type { MachineProfile } from '../machine/profile.ts';
+import { LIP_MIDDLE } from './hooked-strip.ts';
+import { jointHoles, jointKeys, jointPlaces, type JointPlaces } from './joint.ts';
+import { lipLayers } from './lip-layers.ts';
+import type { Lip } from './lip.ts';
+import { CRISP_CORNER, DUST_RELIEF, LIP_WIDTH, SIGHT, SOFT_CORNER } from './proportions.ts';
+import { FLAT, keyPoses, shifted } from './stack-poses.ts';
+import { strip } from './strip.ts';
+import type { Contact, Piece, Pose, Seat, Setting } from './types.ts';
+
+/** mm. Each lip's back stands in from the plate's edge, which is a working edge when the block is turned. */
+const BACK_INSET = 0.5;
+
+/** One of the two overhangs of a block. */
+export interface Way {
+  readonly reach: number;
+  readonly lip: Lip;
+  /** Seen from above while this way is in use. */
+  readonly title: string;
+  readonly phrases: readonly string[];
+  readonly sets: readonly Setting[];
+}
+
+interface TwoWayBlock {
+  readonly id: string;
+  readonly length: number;
+  readonly machine: MachineProfile;
+  readonly plateLabel: readonly string[];
+  /** The way with the larger reach. */
+  readonly wide: Way;
+  readonly narrow: Way;
+}
+
+/**
+ * A plate with a lip on either face, each facing the plate's far edge. Turned over about its length, the
+ * block sets the other overhang; the lip that then lies on top carries the label that says which.
+ *
+ *         ______________
+ *        |  lip, narrow |        turned over:   ______________
+ *     ___|______________|                      |  lip, wide   |____
+ *    |______plate_______|                      |______plate_______|
+ *    | lip, |                                            | lip,   |
+ *    | wide |  <- front's edge here                      | narrow |
+ *
+ * In the plate's own coordinates the wide lip's face is at y = 0 and looks up the page, the narrow lip's face
+ * is at y = narrow reach - lip width and looks down. Both lips are drawn with their faces at y = 0, as
+ * seen from outside the block.
+ */
+export function twoWayBlock(block: TwoWayBlock): { pieces: readonly Piece[]; seats: readonly Seat[] } {
+  const { id, length, machine, wide, narrow } = block;
+  const { thickness } = machine.sheet;
+  const plateLength = length - 2 * SIGHT;
+  const narrowFace = narrow.reach - LIP_WIDTH;
+  const narrowWidth = wide.reach - narrowFace;
+  const widePlaces = jointPlaces(plateLength, LIP_MIDDLE);
+  const narrowMiddle = narrowFace + (narrowWidth + DUST_RELIEF) / 2;
+  const narrowPlaces = jointPlaces(plateLength, narrowMiddle, 'second');
+  const workingSide = (y: number) => ({ y, corner: CRISP_CORNER, lands: true });
+  const plate = strip(plateLength, workingSide(-LIP_WIDTH), workingSide(wide.reach));
+
+  const wideLip = outsideLip(block, {
+    name: 'wide',
+    way: wide,
+    width: LIP_WIDTH,
+    places: movePlaces(widePlaces, (y) => -y),
+    says: narrow,
+    label: [0.02, 0.24],
+  });
+  const narrowLip = outsideLip(block, {
+    name: 'narrow',
+    way: narrow,
+    width: narrowWidth,
+    places: movePlaces(narrowPlaces, (y) => y - narrowFace),
+    says: wide,
+    label: [-0.26, -0.06],
+  });
+  const pieces: readonly Piece[] = [
+    {
+      name: 'plate',
+      copies: 1,
+      outline: plate.outline,
+      holes: [...jointHoles(widePlaces, machine), ...jointHoles(narrowPlaces, machine)],
+      pockets: [],
+      seatCorners: [],
+      labels: [
+        between(
+          block.plateLabel,
+          plateLength,
+          [-0.45, 0.45],
+          (LIP_MIDDLE + narrowMiddle) / 2,
+          narrowMiddle - LIP_MIDDLE - 11,
+        ),
+      ],
+    },
+    ...wideLip.pieces,
+    ...narrowLip.pieces,
+    ...jointKeys('wide-', wide.lip.layers + 1, machine, id),
+    ...jointKeys('narrow-', narrow.lip.layers + 1, machine, id),
+  ];
+
+  const placed: Seat['poses'] = [
+    { piece: 'plate', pose: flat(0, 0) },
+    ...wideLip.layerNames.map((piece, layer) => ({ piece, pose: faceDown(0, -layer * thickness) })),
+    ...narrowLip.layerNames.map((piece, layer) => ({
+      piece,
+      pose: flat(narrowFace, (layer + 1) * thickness),
+    })),
+    ...keyPoses('wide-', widePlaces, -wide.lip.depth, machine),
+    ...keyPoses('narrow-', narrowPlaces, 0, machine),
+  ];
+  const onBox = (line: readonly [Point, Point]): Contact => ({ piece: 'plate', on: 'box', line });
+  const rest: Contact = { piece: 'plate', on: 'front back' };
+  const seat = (way: Way, contacts: readonly Contact[], place: (pose: Pose) => Pose): Seat => ({
+    frame: 'edge',
+    sets: way.sets,
+    poses: placed.map(({ piece, pose }) => ({ piece, pose: place(pose) })),
+    contacts: [rest, ...contacts],
+  });
+
+  return {
+    pieces,
+    seats: [
+      seat(wide, [...plate.high.map(onBox), ...wideLip.contacts], (pose) =>
+        shifted(pose, { x: 0, y: wide.lip.setback }),
+      ),
+      seat(narrow, [...plate.low.map(onBox), ...narrowLip.contacts], (pose) =>
+        turnedOver(pose, narrow.lip.setback + narrowFace, thickness),
+      ),
+    ],
+  };
+}
+
+interface OutsideLip {
+  readonly name: string;
+  readonly way: Way;
+  readonly width: number;
+  /** In the lip's own coordinates. */
+  readonly places: JointPlaces;
+  /** What its outer face says: what the other way sets, for that face looks up then. */
+  readonly says: Pick<Way, 'title' | 'phrases'>;
+  /** Where along the block the label is, as fractions of the plate's length. */
+  readonly label: readonly [number, number];
+}
+
+/** The layers of one lip, from the plate outwards: its face at y = 0 looking down the page. */
+function outsideLip({ id, length, machine }: TwoWayBlock, lip: OutsideLip) {
+  const back = { y: lip.width - BACK_INSET, corner: SOFT_CORNER, lands: false };
+  const layer = (y: number, lands: boolean) => strip(length, { y, corner: CRISP_CORNER, lands }, back);
+  const register = layer(0, true);
+  const middle = (lip.width + DUST_RELIEF) / 2;
+  const layers = lipLayers({
+    id,
+    lip: lip.way.lip,
+    suffix: `-${lip.name}`,
+    register: {
+      outline: register.outline,
+      holes: jointHoles(lip.places, machine),
+      pockets: [],
+      seatCorners: [],
+    },
+    dustOutline: layer(DUST_RELIEF, false).outline,
+    label: {
+      ...between(lip.says.phrases, length - 2 * SIGHT, lip.label, middle, lip.width - 4),
+      title: lip.says.title,
+    },
+  });
+  return {
+    ...layers,
+    contacts: register.low.map((line): Contact => ({ piece: layers.name, on: 'front edge', line })),
+  };
+}
+
+const movePlaces = ([a, b, c]: JointPlaces, move: (y: number) => number): JointPlaces => [
+  { x: a.x, y: move(a.y) },
+  { x: b.x, y: move(b.y) },
+  { x: c.x, y: move(c.y) },
+];
+
+const between = (
+  phrases: readonly string[],
+  length: number,
+  [from, to]: readonly [number, number],
+  y: number,
+  height: number,
+) => ({ phrases, center: { x: ((from + to) / 2) * length, y }, width: (to - from) * length, height });
+
+const flat = (y: number, z: number): Pose => ({ ...FLAT, origin: { x: 0, y, z } });
+
+const faceDown = (y: number, z: number): Pose => ({ ...flat(y, z), v: { x: 0, y: -1, z: 0 } });
+
+/** Half a turn about the block's length: y becomes middle - y, and what lay above the plate lies below. */
+function turnedOver(pose: Pose, middle: number, thickness: number): Pose {
+  const { origin, u, v } = pose;
+  return {
+    origin: { x: origin.x, y: middle - origin.y, z: thickness - origin.z },
+    u: { x: u.x, y: -u.y || 0, z: -u.z || 0 },
+    v: { x: v.x, y: -v.y || 0, z: -v.z || 0 },
+  };
+}

@@ -1,0 +1,157 @@
+import type { ClosedContour, Point, RingContour } from '../geometry/types.ts';
+import type { Edge, LengthUnit } from '../order/types.ts';
+import type { MachineProfile } from '../machine/profile.ts';
+
+/** x to the right, y up, z out of the back of the front towards whoever works on it; mm. */
+export interface Vec3 {
+  readonly x: number;
+  readonly y: number;
+  readonly z: number;
+}
+
+/** Where a flat piece is: its own x runs along `u`, its y along `v`, its thickness along u x v. */
+export interface Pose {
+  readonly origin: Vec3;
+  readonly u: Vec3;
+  readonly v: Vec3;
+}
+
+/** What a jig touches in its seat. */
+export type ContactSurface = 'front edge' | 'front back' | 'box';
+
+/** A face of a piece that touches something: a side of the outline, or the flat underside. */
+export interface Contact {
+  readonly piece: string;
+  readonly on: ContactSurface;
+  /** The touching line in the piece's own coordinates; the underside has none. */
+  readonly line?: readonly [Point, Point];
+}
+
+/** The pose in which a jig touches every face that it registers on. */
+export interface Seat {
+  /**
+   * Where the poses are given. `edge`: the middle of the edge's face outline, x along the edge, y inwards
+   * (`edge-frame.ts`). `corner`: the lower corner of the face outline on the jig's own hand, in the back view.
+   */
+  readonly frame: 'edge' | 'corner';
+  readonly sets: readonly Setting[];
+  /** One pose for each copy of a piece. */
+  readonly poses: readonly { readonly piece: string; readonly pose: Pose }[];
+  readonly contacts: readonly Contact[];
+}
+
+export interface Setting {
+  /** The edges that it may be used on: both sides for a jig that is not handed. */
+  readonly edges: readonly Edge[];
+  /** mm, from the face's outline to the box. */
+  readonly overhang: number;
+  /** Degrees of back bevel that the jig is made for. */
+  readonly backBevel: number;
+}
+
+/** Text to engrave in a rectangle of a piece; the parts stage makes it as large as fits. */
+export interface Label {
+  /** What must be read from afar, larger than the rest where there is room: id and overhang. */
+  readonly title?: string;
+  /** Phrases in reading order; a line breaks only between them. */
+  readonly phrases: readonly string[];
+  readonly center: Point;
+  /** Along the text, mm. */
+  readonly width: number;
+  /** Across the text, mm. */
+  readonly height: number;
+  /** Degrees counter-clockwise by which the text is turned about its centre. */
+  readonly angle?: number;
+}
+
+export interface Hole {
+  readonly contour: ClosedContour;
+  readonly purpose: 'joint' | 'hang';
+  /** Inside corners that something square seats in. */
+  readonly seatCorners: readonly Point[];
+}
+
+/** A region that is cut to a depth from the engraved face, mm. */
+export interface Pocket {
+  readonly contour: RingContour;
+  readonly depth: number;
+}
+
+/** One flat piece of sheet before any machine is considered. The engraved face looks up, out of the page. */
+export interface Piece {
+  readonly name: string;
+  readonly copies: number;
+  readonly outline: RingContour;
+  readonly holes: readonly Hole[];
+  readonly pockets: readonly Pocket[];
+  /** Inside corners of the outline that something seats in: they get a relief. */
+  readonly seatCorners: readonly Point[];
+  readonly labels: readonly Label[];
+}
+
+/** How much the overhang that a jig sets changes when a dimension is off: mm per mm, with the reason. */
+export interface Sensitivity {
+  /** To an error of the kerf that was compensated, or to the whole kerf when none was. */
+  readonly kerf: number;
+  readonly sheetThickness: number;
+  readonly why: string;
+}
+
+/** A registration edge as the jig meets it. */
+export interface FrontEdge {
+  /** mm */
+  readonly frontThickness: number;
+  /** Degrees by which the edge leans in towards the back. */
+  readonly backBevel: number;
+}
+
+/** What one use of a jig must set, and what it must not foul. Lengths in mm. */
+export interface Setup extends FrontEdge {
+  readonly edge: Edge;
+  readonly overhang: number;
+  /** Length of the shortest front edge that it is used on. */
+  readonly edgeLength: number;
+  /** How far up the box, from the back of the front, a bottom jig may touch it: the thinnest box front. */
+  readonly boxReach: number;
+}
+
+/** What the shop has and how it marks its jigs. */
+export interface BuildContext {
+  readonly machine: MachineProfile;
+  readonly unit: LengthUnit;
+  /** Engraved on every jig: the order's name, and its date if it has one. */
+  readonly order: readonly string[];
+}
+
+export interface Jig {
+  readonly id: string;
+  readonly kind: string;
+  readonly hand: 'left' | 'right' | null;
+  /** The values of the kind's parameters, mm and degrees. */
+  readonly parameters: Readonly<Record<string, number>>;
+  readonly pieces: readonly Piece[];
+  readonly seats: readonly Seat[];
+  readonly sensitivity: Sensitivity;
+}
+
+/** A parameter of a jig kind, with what it means and its limits. */
+export interface ParameterSpec {
+  readonly name: string;
+  readonly meaning: string;
+  readonly unit: 'mm' | 'deg' | 'pieces';
+  readonly min: number;
+  readonly max: number;
+}
+
+/** One kind of jig; each is one file, and `kinds.ts` lists them. */
+export interface JigKind {
+  readonly name: string;
+  /** Letter of its jigs' ids. */
+  readonly code: string;
+  readonly registersOn: string;
+  readonly parameters: readonly ParameterSpec[];
+  /** Why this kind cannot serve these set-ups with this machine, or null when it can. */
+  readonly refuses: (setups: readonly Setup[], context: BuildContext) => string | null;
+  /** Builds the jig; throws where `refuses` would have answered. */
+  readonly build: (id: string, setups: readonly Setup[], context: BuildContext) => Jig;
+}

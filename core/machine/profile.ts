@@ -1,0 +1,42 @@
+import type { LengthUnit } from '../order/types.ts';
+import type { Operation } from './operations.ts';
+
+/** Where an operation goes in a cut file. */
+export interface LayerStyle {
+  /** `[A-Z0-9_-]`, at most 31 characters (requirement DXF-5). */
+  readonly name: string;
+  /** DXF colour number, 1 to 255, of the layer. */
+  readonly colorIndex: number;
+  /** `#rrggbb` of the SVG stroke. */
+  readonly color: string;
+}
+
+/** How files for one machine are drawn. Lengths in mm. */
+export interface MachineProfile {
+  readonly name: string;
+  readonly kind: 'laser' | 'router' | 'none';
+  /** What is on the bed, and its measured thickness. */
+  readonly sheet: { readonly material: string; readonly thickness: number };
+  /** Full width of a cut (not per side). 0 for `none`. Of a router: the tool diameter. */
+  readonly kerf: number;
+  /** `file`: the drawn line is the centre of the cut. `machine`: the drawn line is the part. */
+  readonly compensation: 'file' | 'machine';
+  /** How the layers of a jig are held in register: round pins, or keys cut from the same sheet. */
+  readonly joint: 'pin' | 'key';
+  readonly pinDiameter: number;
+  /** Added to a hole's diameter or a slot's width over what goes into it. */
+  readonly fit: { readonly pin: number; readonly slot: number };
+  /** Least radius of the relief in an inside corner that something seats in. */
+  readonly reliefRadius: number;
+  /** Height of capital letters of engraved text. */
+  readonly capHeight: number;
+  readonly layers: Readonly<Record<Operation, LayerStyle>>;
+  readonly dxf: {
+    readonly version: 'R12' | 'R2000';
+    readonly unit: LengthUnit;
+    /** Repeat the first point at the end of closed outlines, for importers that lose the last side. */
+    readonly repeatFirstPoint: boolean;
+    /** Draw arcs and circles as lines within 0.01 mm, for importers that ignore bulges. */
+    readonly arcsAsLines: boolean;
+  };
+}
