@@ -1,0 +1,87 @@
+import type { Finding, Outcome } from '../findings/finding.ts';
+import { error, warning } from '../findings/make.ts';
+import { relieveCorners } from '../geometry/relief.ts';
+import type { ClosedContour, Point, RingContour } from '../geometry/types.ts';
+import { contourProblems } from '../geometry/validate.ts';
+import type { Hole, Jig, Piece } from '../jigs/types.ts';
+import { engraveLabel } from './engrave-label.ts';
+import type { MachineProfile } from '../machine/profile.ts';
+import type { StrokeFont } from './stroke-font.ts';
+import type { Feature, Part } from './types.ts';
+
+/** A router drills a round hole that is hardly wider than its tool. */
+const DRILL_UP_TO = 1.25;
+
+/**
+ * One piece of a jig as a part of sheet: outline, reliefs, holes, pockets and strokes of text, at the sizes
+ * that the finished part has. `compensate` turns it into what the machine follows.
+ */
+export function makePart(jig: Jig, piece: Piece, machine: MachineProfile, font: StrokeFont): Outcome<Part> {
+  const id = `${jig.id}-${piece.name}`;
+  const findings: Finding[] = [];
+  const relieved = (ring: RingContour, corners: readonly Point[]): RingContour => {
+    const relief = relieveCorners(ring, corners, machine.reliefRadius);
+    for (const { corner, reason } of relief.reliefs) {
+      if (reason !== undefined) findings.push(notRelieved(id, corner, reason));
+    }
+    return relief.ring;
+  };
+  const holeFeature = ({ contour, seatCorners }: Hole): Feature =>
+    contour.kind === 'circle'
+      ? { operation: drills(contour, machine) ? 'drill' : 'cut-inner', contour }
+      : {
+          operation: 'cut-inner',
+          contour: machine.kind === 'router' ? relieved(contour, seatCorners) : contour,
+        };
+
+  const engraving = piece.labels.map((label) => engraveLabel(label, id, font, machine));
+  const features: readonly Feature[] = [
+    ...engraving.flatMap(({ value }) =>
+      value.map((contour): Feature => ({ operation: 'engrave', contour, depth: ENGRAVE_DEPTH })),
+    ),
+    ...piece.pockets.map(({ contour, depth }): Feature => ({ operation: 'pocket', contour, depth })),
+    ...piece.holes.map(holeFeature),
+    { operation: 'cut-outer', contour: relieved(piece.outline, piece.seatCorners) },
+  ];
+  findings.push(...engraving.flatMap((label) => label.findings), ...checkContours(id, features));
+  const part: Part = {
+    id,
+    jig: jig.id,
+    title: `${jig.kind} ${jig.id}, ${piece.name.replaceAll('-', ' ')}`,
+    copies: piece.copies,
+    thickness: machine.sheet.thickness,
+    material: machine.sheet.material,
+    hand: jig.hand,
+    features,
+    sets: jig.seats.flatMap((seat) => seat.sets),
+  };
+  return { value: part, findings };
+}
+
+/** mm. A scratch that can be read; common practice, no source. */
+const ENGRAVE_DEPTH = 0.3;
+
+const drills = (contour: ClosedContour, machine: MachineProfile): boolean =>
+  machine.kind === 'router' && contour.kind === 'circle' && 2 * contour.radius < DRILL_UP_TO * machine.kerf;
+
+const checkContours = (part: string, features: readonly Feature[]): readonly Finding[] =>
+  features
+    .filter(({ operation }) => operation !== 'engrave')
+    .flatMap(({ operation, contour }) =>
+      contourProblems(contour).map((problem) =>
+        error(
+          'parts/outline',
+          `the ${operation} contour of ${part} is faulty: ${problem}`,
+          {},
+          { part, operation },
+        ),
+      ),
+    );
+
+const notRelieved = (part: string, corner: Point, reason: string): Finding =>
+  warning(
+    'parts/not-relieved',
+    `the inside corner of ${part} at ${corner.x.toFixed(2)}, ${corner.y.toFixed(2)} mm has no relief: ${reason}; square it by hand`,
+    {},
+    { part, x: corner.x, y: corner.y },
+  );
