@@ -1,0 +1,108 @@
+import { readFile } from 'node:fs/promises';
+import { basename, extname } from 'node:path';
+import type { Finding, Outcome } from '../../core/findings/finding.ts';
+import { readOrderCsv } from '../../core/order/read-csv.ts';
+import { parseProject } from '../../core/project/parse-project.ts';
+import type { Order } from '../../core/order/types.ts';
+import type { MachineProfile } from '../../core/machine/profile.ts';
+import { parseMachine } from '../../core/machine/parse-machine.ts';
+import { parseStandard } from '../../core/rules/parse-standard.ts';
+import type { ShopStandard } from '../../core/rules/types.ts';
+import { decodeText } from '../../shared/decode-text.ts';
+import { MACHINES, STANDARDS } from '../../shared/library.ts';
+import type { Call } from './arguments.ts';
+import { BadCall } from './output.ts';
+
+type Parse<T> = (json: unknown, file: string) => Outcome<T | null>;
+
+/** A machine profile by its name or by the path of its file. */
+export const loadMachine = (name: string): Promise<Outcome<MachineProfile | null>> =>
+  loadNamed('machine', name, MACHINES, parseMachine);
+
+/** What a call names: its order and the shop standard that goes with it. */
+export interface Loaded {
+  readonly order: Order;
+  readonly standard: ShopStandard;
+}
+
+/**
+ * Reads the order of a call and its shop standard. A project file holds both; `--standard` takes the place
+ * of the one that it holds. The value is null when the order cannot even be begun.
+ */
+export async function loadOrder(call: Call): Promise<Outcome<Loaded | null>> {
+  const text = await readTextFile(call.order);
+  const file = basename(call.order);
+  const findings: Finding[] = [];
+  const given =
+    call.standard === undefined ? null : await loadNamed('standard', call.standard, STANDARDS, parseStandard);
+  findings.push(...(given?.findings ?? []));
+  if (given !== null && given.value === null) return { value: null, findings };
+
+  if (extname(call.order).toLowerCase() === '.json') {
+    const project = parseProject(parseJson(text, call.order), file);
+    findings.push(...project.findings);
+    if (project.value === null) return { value: null, findings };
+    const { order, standard } = project.value;
+    return {
+      value: { order: renamed(order, call), standard: given?.value ?? standard },
+      findings,
+    };
+  }
+
+  const [usual = ''] = Object.keys(STANDARDS);
+  const known = given ?? (await loadNamed('standard', usual, STANDARDS, parseStandard));
+  const standard = known.value;
+  if (standard === null) return { value: null, findings: known.findings };
+  const order = readOrderCsv(text, {
+    file,
+    name: call.name ?? basename(call.order, extname(call.order)),
+    unit: call.unit ?? 'in',
+    standard,
+    ...(call.date === undefined ? {} : { date: call.date }),
+  });
+  return { value: { order: order.value, standard }, findings: [...findings, ...order.findings] };
+}
+
+const renamed = (order: Order, call: Call): Order => ({
+  ...order,
+  name: call.name ?? order.name,
+  ...(call.date === undefined ? {} : { date: call.date }),
+  unit: call.unit ?? order.unit,
+});
+
+async function loadNamed<T>(
+  what: string,
+  name: string,
+  known: Readonly<Record<string, unknown>>,
+  parse: Parse<T>,
+): Promise<Outcome<T | null>> {
+  if (Object.hasOwn(known, name)) return parse(known[name], name);
+  if (extname(name) === '' && !name.includes('/')) {
+    throw new BadCall(
+      `there is no ${what} "${name}"; write ${Object.keys(known).join(', ')}, or the path of a JSON file`,
+    );
+  }
+  return parse(parseJson(await readTextFile(name), name), basename(name));
+}
+
+function parseJson(text: string, path: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch (problem) {
+    throw new BadCall(`${path} is not JSON: ${problem instanceof Error ? problem.message : String(problem)}`);
+  }
+}
+
+async function readTextFile(path: string): Promise<string> {
+  const bytes = await readFile(path).catch((problem: NodeJS.ErrnoException) => {
+    const why: Readonly<Record<string, string>> = {
+      ENOENT: 'there is no such file',
+      EISDIR: 'it is a folder',
+      EACCES: 'it may not be read',
+    };
+    throw new BadCall(`cannot read ${path}: ${why[problem.code ?? ''] ?? problem.message}`);
+  });
+  const decoded = decodeText(bytes);
+  if (!decoded.ok) throw new BadCall(`cannot read ${path}: ${decoded.reason}`);
+  return decoded.text;
+}

@@ -1,0 +1,28 @@
+import laser3 from '../assets/machines/laser-3.json';
+import laser6 from '../assets/machines/laser-6.json';
+import none from '../assets/machines/none.json';
+import router from '../assets/machines/router.json';
+import frameSideMount from '../assets/standards/face-frame-side-mount.json';
+import frameUndermount from '../assets/standards/face-frame-undermount.json';
+import frameless from '../assets/standards/frameless-undermount.json';
+import sans from '../assets/stroke-font/sans.json';
+import { parseStrokeFont } from '../core/parts/parse-stroke-font.ts';
+import type { StrokeFont } from '../core/parts/stroke-font.ts';
+
+/** The shop standards that come with the program, by the name that a command takes; the first is the default. */
+export const STANDARDS: Readonly<Record<string, unknown>> = {
+  'face-frame-undermount': frameUndermount,
+  'face-frame-side-mount': frameSideMount,
+  'frameless-undermount': frameless,
+};
+
+/** The machine profiles that come with the program; the first is the default. */
+export const MACHINES: Readonly<Record<string, unknown>> = {
+  'laser-6': laser6,
+  'laser-3': laser3,
+  router,
+  none,
+};
+
+/** The font of engraved text. */
+export const STROKE_FONT: StrokeFont = parseStrokeFont(sans);
