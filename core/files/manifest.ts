@@ -63,6 +63,11 @@ export function manifest(of: ManifestOf): string {
       files: pathsOf(part),
       sets: setsOf(part, jigs.get(part.jig), plan),
       sensitivity: jigs.get(part.jig)?.sensitivity ?? null,
+      pins: (jigs.get(part.jig)?.pins ?? []).map(({ count, diameter, length }) => ({
+        count,
+        diameter_mm: roundTo(diameter, 6),
+        length_mm: roundTo(length, 6),
+      })),
     })),
   };
   return `${JSON.stringify(document, undefined, 2)}\n`;

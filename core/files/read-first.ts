@@ -1,32 +1,14 @@
 import { CAUTIONS } from '../cautions/cautions.ts';
 import type { JigPlan } from '../jigs/plan-types.ts';
+import { JIG_KINDS } from '../jigs/kinds.ts';
 import { settingsText } from '../jigs/settings-text.ts';
 import type { Order } from '../order/types.ts';
 import type { MachineProfile } from '../machine/profile.ts';
-
-/** How each kind goes together and is used, for someone who has never seen one. */
-const STEPS: Readonly<Record<string, readonly string[]>> = {
-  'bottom fence': [
-    'Stack: plate on top, dust layer under it if there is one, then the lip layers. Pins or keys go in one way only. Glue, and keep glue off the working edges.',
-    'Lay the front face down. Hook the lip behind the bottom edge, press it up to the edge, and push the bottom of the box against the plate.',
-  ],
-  'side spacer': [
-    'Stack: plate, dust layer if there is one, lip layers. A block of two widths has a lip on either face; the label that looks up says what it sets.',
-    'Hook the lip behind the side edge that the schedule names, and push the side of the box against the plate.',
-  ],
-  'step profile': [
-    'Glue the profiles face to face; pins or keys line them up.',
-    'Stand the profile on the back of the front with its lip against the edge, and push the box against its upper face. Slide it along the edge to check the other end.',
-  ],
-  'corner fence': [
-    'Stack: plate on top, dust layer under it if there is one, then the lip layers. Left and right are a pair: the arrow points to the cabinet’s left.',
-    'Hook both lips over the lower corner that the label names, and push the box into the inside corner. One hand of the pair sets the box; the other one checks it.',
-  ],
-};
+import { formatLength } from '../units/format-length.ts';
 
 /** `read-first.txt`: what is in the folder, how each jig is put together and used, and the usual cautions. */
 export function readFirst(order: Order, plan: JigPlan, machine: MachineProfile): string {
-  const kinds = [...new Set(plan.jigs.map(({ kind }) => kind))];
+  const kinds = new Set(plan.jigs.map(({ kind }) => kind));
   const lines = [
     `Jigs for ${order.name}${order.date === undefined ? '' : `, ${order.date}`}`,
     '',
@@ -39,9 +21,11 @@ export function readFirst(order: Order, plan: JigPlan, machine: MachineProfile):
     'Jigs',
     ...plan.jigs.map((jig) => `  ${jig.id.padEnd(5)}${jig.kind.padEnd(14)}${settingsText(jig, order.unit)}`),
     '',
-    ...kinds.flatMap((kind) => [
-      `${kind[0]?.toUpperCase() ?? ''}${kind.slice(1)}`,
-      ...(STEPS[kind] ?? []).map((step, index) => `  ${index + 1}. ${step}`),
+    ...pinLines(plan, order),
+    ...JIG_KINDS.filter(({ name }) => kinds.has(name)).flatMap(({ name, assembly, use }) => [
+      `${name[0]?.toUpperCase() ?? ''}${name.slice(1)}`,
+      `  1. ${assembly}`,
+      `  2. ${use}`,
       '',
     ]),
     'Front face down, left and right swap: "left" and "right" are those of someone who faces the closed cabinet.',
@@ -53,6 +37,17 @@ export function readFirst(order: Order, plan: JigPlan, machine: MachineProfile):
     '',
   ];
   return lines.join('\r\n');
+}
+
+/** Pins are bought, so they are in no cut file. */
+function pinLines(plan: JigPlan, { unit }: Order): readonly string[] {
+  const lines = plan.jigs.flatMap(({ id, pins }) =>
+    pins.map(
+      ({ count, diameter, length }) =>
+        `  ${id.padEnd(5)}${count} of ${formatLength(diameter, unit)} diameter, ${formatLength(length, unit)} long`,
+    ),
+  );
+  return lines.length === 0 ? [] : ['Pins to buy or cut', ...lines, ''];
 }
 
 function kerfWords({ kerf, compensation, kind }: MachineProfile): string {

@@ -1,7 +1,8 @@
 import type { Outcome } from '../findings/finding.ts';
-import type { Drawer, Edge } from '../order/types.ts';
+import type { Drawer, Edge, LengthUnit } from '../order/types.ts';
 import type { ResolvedRules } from '../rules/resolved.ts';
 import type { ShopStandard } from '../rules/types.ts';
+import { SAME_LENGTH } from '../units/tolerances.ts';
 import { checkBox } from './check-box.ts';
 import { checkFront } from './check-front.ts';
 import { overhangs } from './overhangs.ts';
@@ -11,9 +12,16 @@ import type { DrawerFit } from './types.ts';
  * Fits one drawer: sizes that the order does not give are derived from the opening, sizes that it gives
  * are used and checked. Lengths in mm.
  *
- * Derived: front = opening + overlays; box = opening - 2 clearances, by opening - lift - top clearance.
+ * Derived: front = opening + overlays; box = opening - 2 clearances, by opening - lift - top clearance. A given
+ * front that is wider or narrower by more than the standard lets pass laps half of the difference on either side.
+ * `unit` is what findings are told in.
  */
-export function fitDrawer(drawer: Drawer, rules: ResolvedRules, standard: ShopStandard): Outcome<DrawerFit> {
+export function fitDrawer(
+  drawer: Drawer,
+  rules: ResolvedRules,
+  standard: ShopStandard,
+  unit: LengthUnit,
+): Outcome<DrawerFit> {
   const overlay = {
     left: rules.edges.left.overlay,
     right: rules.edges.right.overlay,
@@ -31,13 +39,15 @@ export function fitDrawer(drawer: Drawer, rules: ResolvedRules, standard: ShopSt
   const boxW = drawer.boxW ?? derived.boxW;
   const boxH = drawer.boxH ?? derived.boxH;
   const runningClearance = (drawer.openingW - boxW) / 2;
+  const excess = frontW - derived.frontW;
+  const shift = Math.abs(excess) > standard.limits.sizeDifference.value + SAME_LENGTH ? excess / 2 : 0;
 
   const fit: DrawerFit = {
     drawer,
     rules,
-    unit: standard.unit,
+    unit,
     overhang: overhangs({
-      overlay,
+      overlay: { ...overlay, left: overlay.left + shift, right: overlay.right + shift },
       runningClearance,
       lift: rules.lift.value,
       startLow: rules.startLow.value,
@@ -52,7 +62,7 @@ export function fitDrawer(drawer: Drawer, rules: ResolvedRules, standard: ShopSt
     boxSide: drawer.boxSide ?? standard.box.sideThickness.value,
     boxFront: drawer.boxFront ?? standard.box.frontThickness.value,
     runningClearance,
-    gaps: predictGaps(rules, frontW - derived.frontW, frontH - derived.frontH),
+    gaps: predictGaps(rules, excess, frontH - derived.frontH),
   };
   return { value: fit, findings: [...checkBox(fit), ...checkFront(fit, derived, standard)] };
 }

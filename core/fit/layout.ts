@@ -1,6 +1,7 @@
 import { groupBy } from '../collections/group-by.ts';
-import type { DrawerFit, Placed } from './types.ts';
 import { cabinetKey } from '../order/cabinets.ts';
+import { memberBetween } from './member-at.ts';
+import type { DrawerFit, Placed } from './types.ts';
 
 /** A drawer's opening in its cabinet. */
 export interface PlacedDrawer {
@@ -15,22 +16,25 @@ export interface CabinetLayout {
 }
 
 /**
- * Places the openings of every cabinet: columns from left to right, a shared stile between them, drawers
- * downwards from a common top with a mid rail between them. Origin at the upper left opening's corner, mm.
+ * Places the openings of every cabinet: columns from left to right, drawers downwards from a common top, and
+ * between them the members that their edges' conditions name, or else those of the shop standard. Origin at the upper left opening's corner, mm.
  */
 export function layOutCabinets(fits: readonly DrawerFit[]): readonly CabinetLayout[] {
   return [...groupBy(fits, (fit) => cabinetKey(fit.drawer))].map(([key, ofCabinet]) => {
     const columns = [...groupBy(ofCabinet, (fit) => fit.drawer.column)].toSorted(([a], [b]) => a - b);
     const drawers: PlacedDrawer[] = [];
     let x = 0;
-    for (const [, column] of columns) {
+    for (const [index, [, column]] of columns.entries()) {
       let y = 0;
-      for (const fit of column) {
+      for (const [row, fit] of column.entries()) {
         drawers.push({ fit, opening: { x, y, w: fit.drawer.openingW, h: fit.drawer.openingH } });
-        y += fit.drawer.openingH + fit.rules.members['mid-rail'].value;
+        const below = column[row + 1];
+        if (below !== undefined) y += fit.drawer.openingH + memberBetween(fit, 'bottom', below, 'top');
       }
       const widest = Math.max(...column.map((fit) => fit.drawer.openingW));
-      x += widest + (column[0]?.rules.members['shared-stile'].value ?? 0);
+      const next = columns[index + 1]?.[1] ?? [];
+      const stiles = column.flatMap((fit) => next.map((right) => memberBetween(fit, 'right', right, 'left')));
+      x += widest + Math.max(0, ...stiles);
     }
     return { key, drawers };
   });

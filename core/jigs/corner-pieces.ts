@@ -3,13 +3,13 @@ import { fillet } from '../geometry/fillet.ts';
 import { polygon } from '../geometry/polygon.ts';
 import type { Point, RingContour } from '../geometry/types.ts';
 import { LIP_MIDDLE } from './hooked-strip.ts';
-import { jointHoles, jointKeys, type JointPlaces } from './joint.ts';
+import { jointHoles, jointKeys, jointPins, type JointPlaces } from './joint.ts';
 import { lipLayers } from './lip-layers.ts';
 import type { Lip } from './lip.ts';
-import { bevelWords, CABINET_LEFT, EDGE_WORDS, overhangText } from './phrases.ts';
+import { bevelWords, cabinetLeft, overhangText } from './phrases.ts';
 import { CRISP_CORNER, DUST_RELIEF, HANG_HOLE, LIP_WIDTH, SIGHT, SOFT_CORNER } from './proportions.ts';
 import { FLAT, keyPoses, lipPoses, shifted } from './stack-poses.ts';
-import type { BuildContext, Contact, Label, Piece, Pocket, Seat, Setup } from './types.ts';
+import type { BuildContext, Contact, Label, Piece, Pin, Pocket, Seat, Setup } from './types.ts';
 
 /** mm. Between a label and the edges round it. */
 const WALL = 4;
@@ -31,6 +31,7 @@ interface Corner {
 export function cornerPieces({ id, bottom, side, lip, arms, context }: Corner): {
   readonly pieces: readonly Piece[];
   readonly seat: Seat;
+  readonly pins: readonly Pin[];
 } {
   const { machine } = context;
   const inside = { x: side.overhang - lip.setback, y: bottom.overhang - lip.setback };
@@ -49,6 +50,10 @@ export function cornerPieces({ id, bottom, side, lip, arms, context }: Corner): 
       seatCorners: [],
     },
   ];
+  const settings = [
+    `BOTTOM ${overhangText(bottom.overhang, context)}`,
+    `SIDE ${overhangText(side.overhang, context)}`,
+  ];
   const layers = lipLayers({
     id,
     lip,
@@ -61,12 +66,13 @@ export function cornerPieces({ id, bottom, side, lip, arms, context }: Corner): 
     },
     dustOutline: ell(lipArms, { x: -DUST_RELIEF, y: -DUST_RELIEF }),
     label: {
-      phrases: [id, 'LIP'],
+      phrases: [`${id} LIP`, ...settings, `CABINET ${side.edge.toUpperCase()} CORNER`, ...context.order],
       center: { x: arms.x * 0.51, y: LIP_MIDDLE },
       width: arms.x * 0.42 - 14,
       height: 12,
     },
   });
+  const room = labelRoom(inside, arms);
   const plate: Piece = {
     name: 'plate',
     copies: 1,
@@ -76,14 +82,15 @@ export function cornerPieces({ id, bottom, side, lip, arms, context }: Corner): 
     seatCorners: [inside],
     labels: [
       {
-        title: `${id}  BOTTOM ${overhangText(bottom.overhang, context)}  SIDE ${overhangText(side.overhang, context)}`,
+        title: [id, ...settings].join('  '),
         phrases: [
-          `CABINET ${side.edge.toUpperCase()} ${EDGE_WORDS.corner}`,
-          CABINET_LEFT,
-          ...bevelWords(bottom.backBevel),
+          'CORNER FENCE',
+          `CABINET ${side.edge.toUpperCase()} CORNER`,
+          cabinetLeft(room.angle ?? 0),
+          ...bevelWords(bottom, context),
           ...context.order,
         ],
-        ...labelRoom(inside, arms),
+        ...room,
       },
     ],
   };
@@ -95,11 +102,22 @@ export function cornerPieces({ id, bottom, side, lip, arms, context }: Corner): 
   const past = 2 * machine.reliefRadius + 1;
   return {
     pieces: [plate, ...layers.pieces, ...jointKeys('', lip.layers + 1, machine, id)],
+    pins: jointPins(lip.layers + 1, machine),
     seat: {
       frame: 'corner',
       sets: [
-        { edges: ['bottom'], overhang: bottom.overhang, backBevel: bottom.backBevel },
-        { edges: [side.edge], overhang: side.overhang, backBevel: side.backBevel },
+        {
+          edges: ['bottom'],
+          overhang: bottom.overhang,
+          backBevel: bottom.backBevel,
+          frontThickness: bottom.frontThickness,
+        },
+        {
+          edges: [side.edge],
+          overhang: side.overhang,
+          backBevel: side.backBevel,
+          frontThickness: side.frontThickness,
+        },
       ],
       poses: poses.map(({ piece, pose }) => ({
         piece,

@@ -1,7 +1,7 @@
 import { circle } from '../geometry/circle.ts';
 import { rectangle } from '../geometry/rectangle.ts';
 import type { MachineProfile } from '../machine/profile.ts';
-import { jointHoles, jointKeys, jointPlaces, type JointPlaces } from './joint.ts';
+import { jointHoles, jointKeys, jointPins, jointPlaces, roomBetween, type JointPlaces } from './joint.ts';
 import { lipLayers } from './lip-layers.ts';
 import type { Lip } from './lip.ts';
 import {
@@ -15,10 +15,13 @@ import {
 } from './proportions.ts';
 import { FLAT, keyPoses, lipPoses, shifted } from './stack-poses.ts';
 import { strip } from './strip.ts';
-import type { Contact, Hole, Label, Piece, Seat } from './types.ts';
+import type { Contact, Hole, Label, Piece, Pin, Seat } from './types.ts';
 
 /** Where the pins or keys of a lip go: in the middle of what the dust layer leaves of it. */
 export const LIP_MIDDLE = -(LIP_WIDTH + DUST_RELIEF) / 2;
+
+/** mm. What the dust layer leaves of a lip's width, less a margin; common practice, no source. */
+export const LIP_LABEL_HEIGHT = 12;
 
 /** Least plate that has room for a hole to hang it by. */
 const SHORTEST_WITH_HANG_HOLE = 105;
@@ -31,8 +34,12 @@ interface HookedStrip {
   readonly reach: number;
   readonly lip: Lip;
   readonly machine: MachineProfile;
-  readonly title: string;
-  readonly phrases: readonly string[];
+  /** Length of the shortest box along the edge, mm. */
+  readonly boxLength: number;
+  /** Engraved: the overhang, the kind, and what else must be known. */
+  readonly overhang: string;
+  readonly kind: string;
+  readonly notes: readonly string[];
 }
 
 /**
@@ -46,7 +53,11 @@ interface HookedStrip {
  *     |lip |      front (face down)
  *     |____|______________________
  */
-export function hookedStrip(design: HookedStrip): { pieces: readonly Piece[]; seat: Omit<Seat, 'sets'> } {
+export function hookedStrip(design: HookedStrip): {
+  readonly pieces: readonly Piece[];
+  readonly seat: Omit<Seat, 'sets'>;
+  readonly pins: readonly Pin[];
+} {
   const { id, length, reach, lip, machine } = design;
   const plateLength = length - 2 * SIGHT;
   const places = jointPlaces(plateLength, LIP_MIDDLE);
@@ -62,8 +73,10 @@ export function hookedStrip(design: HookedStrip): { pieces: readonly Piece[]; se
       : [];
   const holes = [...jointHoles(places, machine), ...hang];
   const back = { y: -LIP_WIDTH, corner: SOFT_CORNER, lands: false };
-  const plate = strip(plateLength, back, { y: reach, corner: CRISP_CORNER, lands: true });
-  const lips = stripLip({ id, length, lip, machine, holes, places });
+  // A box that is shorter than the plate would drop between its lands.
+  const lands = design.boxLength >= plateLength;
+  const plate = strip(plateLength, back, { y: reach, corner: CRISP_CORNER, lands });
+  const lips = stripLip({ ...design, holes, places });
   const top = reach - RECESS - 1.5;
   const bottom = LIP_MIDDLE + 5.5;
 
@@ -78,8 +91,8 @@ export function hookedStrip(design: HookedStrip): { pieces: readonly Piece[]; se
         seatCorners: [],
         labels: [
           {
-            title: design.title,
-            phrases: design.phrases,
+            title: `${id}  ${design.overhang}`,
+            phrases: ['↑ BOX', design.kind, ...design.notes, '↓ LIP BEHIND FRONT'],
             center: { x: 0, y: (top + bottom) / 2 },
             width: plateLength - 8,
             height: top - bottom,
@@ -89,6 +102,7 @@ export function hookedStrip(design: HookedStrip): { pieces: readonly Piece[]; se
       ...lips.pieces,
       ...jointKeys('', lip.layers + 1, machine, id),
     ],
+    pins: jointPins(lip.layers + 1, machine),
     seat: {
       frame: 'edge',
       poses: [
@@ -105,17 +119,13 @@ export function hookedStrip(design: HookedStrip): { pieces: readonly Piece[]; se
   };
 }
 
-interface LipDesign {
-  readonly id: string;
-  readonly length: number;
-  readonly lip: Lip;
-  readonly machine: MachineProfile;
+interface LipDesign extends HookedStrip {
   readonly holes: readonly Hole[];
   readonly places: JointPlaces;
 }
 
 /** The layers of a lip whose working face looks along +y at y = 0. */
-function stripLip({ id, length, lip, machine, holes, places }: LipDesign) {
+function stripLip({ id, length, lip, machine, overhang, kind, notes, holes, places }: LipDesign) {
   const back = { y: -LIP_WIDTH, corner: SOFT_CORNER, lands: false };
   const register = strip(length, back, { y: 0, corner: CRISP_CORNER, lands: true });
   const dust = strip(length, back, { y: -DUST_RELIEF, corner: CRISP_CORNER, lands: false });
@@ -130,15 +140,15 @@ function stripLip({ id, length, lip, machine, holes, places }: LipDesign) {
       seatCorners: [],
     },
     dustOutline: dust.outline,
-    label: lipLabel([id, 'LIP'], places),
+    label: lipLabel([`${id} LIP`, overhang, kind, ...notes], places),
   });
   return { ...layers, lines: register.high };
 }
 
 /** Between the second and the third joint, where a lip has no hole. */
-function lipLabel(phrases: readonly string[], [, b, c]: JointPlaces): Label {
-  const [from, to] = [b.x + 7, c.x - 6];
-  return { phrases, center: { x: (from + to) / 2, y: LIP_MIDDLE }, width: to - from, height: 12 };
+function lipLabel(phrases: readonly string[], places: JointPlaces): Label {
+  const { x, width } = roomBetween(places, 1, 2);
+  return { phrases, center: { x, y: LIP_MIDDLE }, width, height: LIP_LABEL_HEIGHT };
 }
 
 /** A rebate along the top of the lip's working edge; the tool runs out past the edge and the ends. */

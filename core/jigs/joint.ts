@@ -2,9 +2,9 @@ import { circle } from '../geometry/circle.ts';
 import { rectangle } from '../geometry/rectangle.ts';
 import type { Point } from '../geometry/types.ts';
 import type { MachineProfile } from '../machine/profile.ts';
-import type { Hole, Piece } from './types.ts';
+import type { Hole, Piece, Pin } from './types.ts';
 
-/** mm. All differ, so that each key fits one slot. */
+/** mm. All differ, so that each key fits one slot; common practice, no source. */
 const KEY_WIDTHS: readonly [number, number, number] = [12, 10, 8];
 
 /** Three places of a joint that no turning or flipping brings onto each other. */
@@ -27,6 +27,20 @@ export function jointPlaces(
   ];
 }
 
+/** The room along a strip between two neighbouring places of a joint, for a label: its middle x and width, mm. */
+export function roomBetween(
+  places: JointPlaces,
+  left: 0 | 1,
+  right: 1 | 2,
+): { readonly x: number; readonly width: number } {
+  const from = places[left].x + keyWidth(left) / 2 + LABEL_GAP;
+  const to = places[right].x - keyWidth(right) / 2 - LABEL_GAP;
+  return { x: (from + to) / 2, width: to - from };
+}
+
+/** mm. Between a label and a hole; common practice, no source. */
+const LABEL_GAP = 1.5;
+
 /** The holes of a joint: for round pins, or slots for keys that are cut from the same sheet. */
 export function jointHoles(places: JointPlaces, machine: MachineProfile): readonly Hole[] {
   return places.map((place, index): Hole => {
@@ -43,6 +57,10 @@ export function jointHoles(places: JointPlaces, machine: MachineProfile): readon
     return { contour: slot, purpose: 'joint', seatCorners: slot.vertices.map(({ x, y }) => ({ x, y })) };
   });
 }
+
+/** The pins that hold so many layers at the joint's three places; none where keys do. */
+export const jointPins = (layers: number, { joint, pinDiameter, sheet }: MachineProfile): readonly Pin[] =>
+  joint === 'pin' ? [{ count: 3, diameter: pinDiameter, length: layers * sheet.thickness }] : [];
 
 /** The keys that fill the slots of a joint through so many layers; none for pins, which are bought. */
 export function jointKeys(

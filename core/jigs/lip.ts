@@ -1,3 +1,4 @@
+import { tanDegrees } from '../units/angle.ts';
 import { BENCH_CLEARANCE, DUST_RELIEF, SHORTEST_REGISTER } from './proportions.ts';
 import type { FrontEdge } from './types.ts';
 import { mmText } from '../units/mm-text.ts';
@@ -12,8 +13,6 @@ export interface Lip {
   readonly setback: number;
 }
 
-const radians = (degrees: number): number => (degrees * Math.PI) / 180;
-
 /**
  * How far a back-bevelled edge lies inside the face's outline at a depth below the back, mm.
  *
@@ -23,7 +22,7 @@ const radians = (degrees: number): number => (degrees * Math.PI) / 180;
  *        /___________________      face: the outline that overhangs are measured from
  */
 export const bevelSetback = (edge: FrontEdge, depth: number): number =>
-  (edge.frontThickness - depth) * Math.tan(radians(edge.backBevel));
+  (edge.frontThickness - depth) * tanDegrees(edge.backBevel);
 
 /**
  * The lip for an edge, or why none is possible. A square edge takes as few layers as register safely. A

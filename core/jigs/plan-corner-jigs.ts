@@ -1,10 +1,10 @@
 import { groupBy } from '../collections/group-by.ts';
 import type { DrawerFit } from '../fit/types.ts';
-import { cornerFence } from './kinds/corner-fence.ts';
-import type { JigUse } from './plan-types.ts';
+import { SAME_OVERHANG, sameLength } from '../units/tolerances.ts';
+import type { JigUse, PlanKinds } from './plan-types.ts';
 import { jigKeys, setupOf } from './requirements.ts';
 import { strictest } from './setups.ts';
-import type { BuildContext, Jig } from './types.ts';
+import type { BuildContext, Jig, Setup } from './types.ts';
 
 interface CornerJigs {
   readonly jigs: readonly Jig[];
@@ -19,31 +19,49 @@ const HANDS = ['left', 'right'] as const;
  * Handed corner fences for drawers at both of their lower corners: one fence for each distinct pair of bottom
  * and side overhang on a hand. The two hands of a pair have the same number.
  */
-export function planCornerJigs(fits: readonly DrawerFit[], context: BuildContext): CornerJigs {
-  const corners = fits.flatMap((fit) =>
-    HANDS.map((hand) => ({ fit, hand, bottom: setupOf(fit, 'bottom'), side: setupOf(fit, hand) })),
-  );
-  const jigKey = jigKeys(corners.flatMap(({ bottom, side }) => [bottom, side]));
-  const groups = groupBy(corners, ({ hand, bottom, side }) => `${hand} ${jigKey(bottom)} ${jigKey(side)}`);
-  const fences = [...groups.values()].flatMap((uses) => {
-    const [first] = uses;
-    if (first === undefined) return [];
-    const setups = [strictest(uses.map(({ bottom }) => bottom)), strictest(uses.map(({ side }) => side))];
-    return [{ ...first, setups, uses, refused: cornerFence.refuses(setups, context) !== null }];
+export function planCornerJigs(
+  fits: readonly DrawerFit[],
+  context: BuildContext,
+  { cornerFence }: PlanKinds,
+): CornerJigs {
+  const corner = (fit: DrawerFit, hand: 'left' | 'right') => ({
+    fit,
+    hand,
+    bottom: setupOf(fit, 'bottom'),
+    side: setupOf(fit, hand),
   });
   // A drawer that has no fence at one of its corners gets edge jigs, so that it is set in one way only.
-  const left = new Set(
-    fences.filter(({ refused }) => refused).flatMap(({ uses }) => uses.map(({ fit }) => fit)),
+  const refused = new Set(
+    fits.filter((fit) =>
+      HANDS.some((hand) => {
+        const { bottom, side } = corner(fit, hand);
+        return cornerFence.refuses([bottom, side], context) !== null;
+      }),
+    ),
   );
-  const built = fences
-    .map((fence) => ({ ...fence, uses: fence.uses.filter(({ fit }) => !left.has(fit)) }))
-    .filter(({ uses }) => uses.length > 0)
-    .toSorted((a, b) => a.bottom.overhang - b.bottom.overhang || a.side.overhang - b.side.overhang);
+  const corners = fits
+    .filter((fit) => !refused.has(fit))
+    .flatMap((fit) => HANDS.map((hand) => corner(fit, hand)));
+  const jigKey = jigKeys(corners.flatMap(({ bottom, side }) => [bottom, side]));
+  const groups = groupBy(corners, ({ hand, bottom, side }) => `${hand} ${jigKey(bottom)} ${jigKey(side)}`);
+  const built = [...groups.values()]
+    .flatMap((uses) => {
+      const [first] = uses;
+      if (first === undefined) return [];
+      const setups = [strictest(uses.map(({ bottom }) => bottom)), strictest(uses.map(({ side }) => side))];
+      return [{ ...first, setups, uses }];
+    })
+    .toSorted(
+      (a, b) =>
+        compare(a.bottom, b.bottom) ||
+        compare(a.side, b.side) ||
+        HANDS.indexOf(a.hand) - HANDS.indexOf(b.hand),
+    );
 
   const numbers = new Map<string, number>();
   const jigs: Jig[] = [];
   const uses: JigUse[] = [];
-  for (const { hand, bottom, side, setups, uses: corner } of built) {
+  for (const { hand, bottom, side, setups, uses: served } of built) {
     const pair = `${jigKey(bottom)} ${jigKey(side)}`;
     const number = numbers.get(pair) ?? numbers.size + 1;
     numbers.set(pair, number);
@@ -53,10 +71,14 @@ export function planCornerJigs(fits: readonly DrawerFit[], context: BuildContext
       context,
     );
     jigs.push(jig);
-    for (const { fit } of corner) {
+    for (const { fit } of served) {
       uses.push({ fit, edge: 'bottom', jig, overhang: fit.overhang.bottom });
       uses.push({ fit, edge: hand, jig, overhang: fit.overhang[hand] });
     }
   }
-  return { jigs, uses, left: fits.filter((fit) => left.has(fit)) };
+  return { jigs, uses, left: fits.filter((fit) => refused.has(fit)) };
 }
+
+/** By overhang, overhangs that differ by float noise only being equal. */
+const compare = (a: Setup, b: Setup): number =>
+  sameLength(a.overhang, b.overhang, SAME_OVERHANG) ? 0 : a.overhang - b.overhang;

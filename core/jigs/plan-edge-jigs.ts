@@ -2,12 +2,10 @@ import type { Finding } from '../findings/finding.ts';
 import { error } from '../findings/make.ts';
 import { drawerName } from '../fit/name.ts';
 import type { DrawerFit } from '../fit/types.ts';
-import { bottomFence } from './kinds/bottom-fence.ts';
-import { sideSpacer } from './kinds/side-spacer.ts';
-import { stepProfile } from './kinds/step-profile.ts';
-import type { JigUse } from './plan-types.ts';
+import type { Edge } from '../order/types.ts';
+import type { JigUse, PlanKinds } from './plan-types.ts';
 import { chooseSides, requirements, setupOf, type Requirement } from './requirements.ts';
-import type { BuildContext, Jig, JigKind } from './types.ts';
+import type { BuildContext, Jig, JigKind, Setup } from './types.ts';
 import { mmText } from '../units/mm-text.ts';
 
 interface EdgeJigs {
@@ -17,14 +15,22 @@ interface EdgeJigs {
 }
 
 /** One jig for each distinct bottom overhang and each distinct side overhang, two sides to a block. */
-export function planEdgeJigs(fits: readonly DrawerFit[], context: BuildContext): EdgeJigs {
+export function planEdgeJigs(fits: readonly DrawerFit[], context: BuildContext, kinds: PlanKinds): EdgeJigs {
+  const { bottomFence, sideSpacer, stepProfile } = kinds;
   const sides = chooseSides(fits);
-  const bottoms = requirements(fits.map((fit) => ({ fit, setup: setupOf(fit, 'bottom') })));
-  const flanks = requirements(fits.map((fit) => ({ fit, setup: setupOf(fit, sides.get(fit) ?? 'left') })));
+  const needs = (kind: JigKind, edgeOf: (fit: DrawerFit) => Edge) =>
+    requirements(
+      fits.map((fit) => ({ fit, setup: setupOf(fit, edgeOf(fit)) })),
+      (setup) => kind.refuses([setup], context) !== null,
+    );
+  const bottoms = needs(bottomFence, () => 'bottom');
+  const flanks = needs(sideSpacer, (fit) => sides.get(fit) ?? 'left');
 
   const planned = [
-    ...bottoms.map((need) => planOne([need], bottomFence, context)),
-    ...inPairs(flanks, context).map((needs) => planOne(needs, sideSpacer, context)),
+    ...bottoms.map((need) => planOne([need], [bottomFence, stepProfile], context)),
+    ...inPairs(flanks, sideSpacer, context).map((needs) =>
+      planOne(needs, [sideSpacer, stepProfile], context),
+    ),
   ];
   const numbers = new Map<string, number>();
   const jigs: Jig[] = [];
@@ -32,7 +38,9 @@ export function planEdgeJigs(fits: readonly DrawerFit[], context: BuildContext):
   const findings: Finding[] = [];
   for (const { needs, kind, refusal } of planned) {
     if (kind === null) {
-      findings.push(...needs.map((need) => noJig(need, refusal)));
+      for (const { fits: unserved, setup } of needs) {
+        findings.push(...unserved.map((fit) => noJig(fit, setup, refusal)));
+      }
       continue;
     }
     const number = (numbers.get(kind.code) ?? 0) + 1;
@@ -59,17 +67,25 @@ interface Planned {
   readonly refusal: string;
 }
 
-/** The preferred kind, a step profile where that refuses, and why there is none where both do. */
-function planOne(needs: readonly Requirement[], preferred: JigKind, context: BuildContext): Planned {
+/** The preferred kind, another where that refuses, and why there is none where both do. */
+function planOne(
+  needs: readonly Requirement[],
+  [preferred, other]: readonly [JigKind, JigKind],
+  context: BuildContext,
+): Planned {
   const setups = needs.map(({ setup }) => setup);
   const first = preferred.refuses(setups, context);
   if (first === null) return { needs, kind: preferred, refusal: '' };
-  const second = stepProfile.refuses(setups, context);
-  return { needs, kind: second === null ? stepProfile : null, refusal: `${first}; ${second ?? ''}` };
+  const second = other.refuses(setups, context);
+  return { needs, kind: second === null ? other : null, refusal: `${first}; ${second ?? ''}` };
 }
 
 /** Neighbouring side overhangs share a block of two widths where one can be built. */
-function inPairs(needs: readonly Requirement[], context: BuildContext): readonly (readonly Requirement[])[] {
+function inPairs(
+  needs: readonly Requirement[],
+  sideSpacer: JigKind,
+  context: BuildContext,
+): readonly (readonly Requirement[])[] {
   const groups: Requirement[][] = [];
   for (const need of needs) {
     const open = groups.at(-1);
@@ -87,12 +103,13 @@ function inPairs(needs: readonly Requirement[], context: BuildContext): readonly
   return groups;
 }
 
-function noJig({ fits, setup }: Requirement, refusal: string): Finding {
-  const names = [...new Set(fits.map(({ drawer }) => drawerName(drawer)))].join(', ');
+/** Told of each drawer by itself, so that each row shows it. */
+function noJig({ drawer }: DrawerFit, setup: Setup, refusal: string): Finding {
+  const name = drawerName(drawer);
   return error(
     'jigs/none',
-    `no jig can set the ${setup.edge} overhang of ${mmText(setup.overhang)} of ${names}: ${refusal}`,
-    {},
+    `no jig can set the ${setup.edge} overhang of ${mmText(setup.overhang)} of ${name}: ${refusal}`,
+    { ...(drawer.row > 0 ? { row: drawer.row } : {}), drawer: name },
     { edge: setup.edge, overhang: setup.overhang },
   );
 }

@@ -1,6 +1,6 @@
 import type { DrawerFit } from '../fit/types.ts';
 import type { Edge } from '../order/types.ts';
-import type { Jig } from './types.ts';
+import type { Jig, JigKind } from './types.ts';
 
 /** What a shop sets its boxes against: an edge at a time, or a corner. */
 export type Registration = 'edge' | 'corner';
@@ -17,3 +17,8 @@ export interface JigPlan {
   readonly jigs: readonly Jig[];
   readonly uses: readonly JigUse[];
 }
+
+/** The kinds of jig that a plan is made of. */
+export type PlanKinds = Readonly<
+  Record<'bottomFence' | 'sideSpacer' | 'stepProfile' | 'cornerFence', JigKind>
+>;

@@ -35,6 +35,3 @@ export const RECESS = 1;
 
 /** Hole to hang a jig on its nail. */
 export const HANG_HOLE = 7;
-
-/** Least wood between any two cuts. */
-export const SMALLEST_WALL = 3;

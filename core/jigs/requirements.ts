@@ -20,7 +20,15 @@ export const setupOf = (fit: DrawerFit, edge: Edge): Setup => ({
   backBevel: fit.rules.backBevel.value,
   edgeLength: edge === 'bottom' || edge === 'top' ? fit.frontW : fit.frontH,
   boxReach: fit.boxFront,
+  boxLength: edge === 'bottom' || edge === 'top' ? fit.boxW : fit.boxH,
+  clearLength: edge === 'bottom' || edge === 'top' ? fit.boxW : clearOfSlide(fit),
 });
+
+/** A slide on the side of the box leaves a stretch above and below it. */
+const clearOfSlide = ({ boxH, rules }: DrawerFit): number => {
+  const member = rules.sideMember.value;
+  return member === 0 ? boxH : Math.max(0, (boxH - member) / 2);
+};
 
 /** What two set-ups must share to share a jig. */
 export type JigKey = (setup: Setup) => string;
@@ -38,12 +46,16 @@ export function jigKeys(setups: readonly Setup[]): JigKey {
     [classOf(overhang), backBevel, backBevel === 0 ? '' : frontThickness].join('|');
 }
 
-/** Distinct overhangs, the same one once, from the smallest to the largest. */
+/**
+ * Distinct overhangs, the same one once, from the smallest to the largest. What the preferred kind refuses to
+ * serve, a thin front say, is kept apart, so that the others still get that kind.
+ */
 export function requirements(
   needs: readonly { readonly fit: DrawerFit; readonly setup: Setup }[],
+  refused: (setup: Setup) => boolean,
 ): readonly Requirement[] {
   const keyOf = jigKeys(needs.map(({ setup }) => setup));
-  const groups = groupBy(needs, ({ setup }) => keyOf(setup));
+  const groups = groupBy(needs, ({ setup }) => `${keyOf(setup)} ${refused(setup)}`);
   return [...groups.values()]
     .map((group) => ({
       setup: strictest(group.map(({ setup }) => setup)),

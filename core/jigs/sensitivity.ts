@@ -1,7 +1,6 @@
+import { tanDegrees } from '../units/angle.ts';
 import type { Lip } from './lip.ts';
 import type { FrontEdge, Sensitivity } from './types.ts';
-
-const tan = (degrees: number): number => Math.tan((degrees * Math.PI) / 180);
 
 /**
  * Of a plate with a layered lip: both working faces look the same way and are held to each other by the
@@ -9,7 +8,7 @@ const tan = (degrees: number): number => Math.tan((degrees * Math.PI) / 180);
  * makes a deeper lip, which meets the edge farther out.
  */
 export function bevelSensitivity(edge: FrontEdge, lip: Lip): Sensitivity {
-  const sheetThickness = -lip.layers * tan(edge.backBevel) || 0;
+  const sheetThickness = -lip.layers * tanDegrees(edge.backBevel) || 0;
   const kerf = 'kerf 0: plate and lip are cut facing the same way and pinned by the centres of holes';
   return {
     kerf: 0,

@@ -7,7 +7,7 @@ export const settingsText = (jig: Jig, unit: LengthUnit): string =>
   jig.seats
     .flatMap(({ sets }) => sets)
     .map(
-      ({ edges, overhang, backBevel }) =>
-        `${edges.join(' or ')} ${formatLength(overhang, unit)}${backBevel === 0 ? '' : ` (back bevel ${backBevel}°)`}`,
+      ({ edges, overhang, backBevel, frontThickness }) =>
+        `${edges.join(' or ')} ${formatLength(overhang, unit)}${backBevel === 0 ? '' : ` (back bevel ${backBevel}°, front ${formatLength(frontThickness, unit)})`}`,
     )
     .join(', ');

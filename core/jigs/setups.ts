@@ -11,6 +11,8 @@ export function strictest(setups: readonly Setup[]): Setup {
     ...first,
     frontThickness: least((setup) => setup.frontThickness),
     edgeLength: least((setup) => setup.edgeLength),
+    boxLength: least((setup) => setup.boxLength),
+    clearLength: least((setup) => setup.clearLength),
     boxReach: least((setup) => setup.boxReach),
   };
 }

@@ -19,8 +19,9 @@ export interface Strip {
   readonly high: readonly (readonly [Point, Point])[];
 }
 
-/** Shorter strips bear on their whole length. */
+/** mm. Shorter strips bear on their whole length; lands are no shorter than the second. Common practice, no source. */
 const SHORTEST_WITH_LANDS = 60;
+const SHORTEST_LAND = 15;
 
 /**
  * A strip about x = 0 with rounded corners and, where asked, long sides that bear on two lands.
@@ -32,7 +33,7 @@ const SHORTEST_WITH_LANDS = 60;
  */
 export function strip(length: number, low: StripSide, high: StripSide): Strip {
   const half = length / 2;
-  const land = Math.max(15, length / 4);
+  const land = Math.max(SHORTEST_LAND, length / 4);
   const side = ({ y, lands }: StripSide, inwards: 1 | -1): Point[] =>
     lands && length >= SHORTEST_WITH_LANDS
       ? [

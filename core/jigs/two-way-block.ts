@@ -1,13 +1,13 @@
 import type { Point } from '../geometry/types.ts';
 import type { MachineProfile } from '../machine/profile.ts';
-import { LIP_MIDDLE } from './hooked-strip.ts';
-import { jointHoles, jointKeys, jointPlaces, type JointPlaces } from './joint.ts';
+import { LIP_LABEL_HEIGHT, LIP_MIDDLE } from './hooked-strip.ts';
+import { jointHoles, jointKeys, jointPins, jointPlaces, roomBetween, type JointPlaces } from './joint.ts';
 import { lipLayers } from './lip-layers.ts';
 import type { Lip } from './lip.ts';
 import { CRISP_CORNER, DUST_RELIEF, LIP_WIDTH, SIGHT, SOFT_CORNER } from './proportions.ts';
 import { FLAT, keyPoses, shifted } from './stack-poses.ts';
 import { strip } from './strip.ts';
-import type { Contact, Piece, Pose, Seat, Setting } from './types.ts';
+import type { Contact, Label, Piece, Pin, Pose, Seat, Setting } from './types.ts';
 
 /** mm. Each lip's back stands in from the plate's edge, which is a working edge when the block is turned. */
 const BACK_INSET = 0.5;
@@ -16,9 +16,9 @@ const BACK_INSET = 0.5;
 export interface Way {
   readonly reach: number;
   readonly lip: Lip;
-  /** Seen from above while this way is in use. */
-  readonly title: string;
-  readonly phrases: readonly string[];
+  /** Engraved where it is seen from above while this way is in use. */
+  readonly overhang: string;
+  readonly notes: readonly string[];
   readonly sets: readonly Setting[];
 }
 
@@ -26,7 +26,9 @@ interface TwoWayBlock {
   readonly id: string;
   readonly length: number;
   readonly machine: MachineProfile;
-  readonly plateLabel: readonly string[];
+  readonly order: readonly string[];
+  /** Length of the shortest box along the edge, mm. */
+  readonly boxLength: number;
   /** The way with the larger reach. */
   readonly wide: Way;
   readonly narrow: Way;
@@ -47,7 +49,11 @@ interface TwoWayBlock {
  * is at y = narrow reach - lip width and looks down. Both lips are drawn with their faces at y = 0, as
  * seen from outside the block.
  */
-export function twoWayBlock(block: TwoWayBlock): { pieces: readonly Piece[]; seats: readonly Seat[] } {
+export function twoWayBlock(block: TwoWayBlock): {
+  readonly pieces: readonly Piece[];
+  readonly pins: readonly Pin[];
+  readonly seats: readonly Seat[];
+} {
   const { id, length, machine, wide, narrow } = block;
   const { thickness } = machine.sheet;
   const plateLength = length - 2 * SIGHT;
@@ -56,7 +62,9 @@ export function twoWayBlock(block: TwoWayBlock): { pieces: readonly Piece[]; sea
   const widePlaces = jointPlaces(plateLength, LIP_MIDDLE);
   const narrowMiddle = narrowFace + (narrowWidth + DUST_RELIEF) / 2;
   const narrowPlaces = jointPlaces(plateLength, narrowMiddle, 'second');
-  const workingSide = (y: number) => ({ y, corner: CRISP_CORNER, lands: true });
+  // A box that is shorter than the plate would drop between its lands.
+  const lands = block.boxLength >= plateLength;
+  const workingSide = (y: number) => ({ y, corner: CRISP_CORNER, lands });
   const plate = strip(plateLength, workingSide(-LIP_WIDTH), workingSide(wide.reach));
 
   const wideLip = outsideLip(block, {
@@ -65,7 +73,7 @@ export function twoWayBlock(block: TwoWayBlock): { pieces: readonly Piece[]; sea
     width: LIP_WIDTH,
     places: movePlaces(widePlaces, (y) => -y),
     says: narrow,
-    label: [0.02, 0.24],
+    room: roomBetween(widePlaces, 1, 2),
   });
   const narrowLip = outsideLip(block, {
     name: 'narrow',
@@ -73,7 +81,7 @@ export function twoWayBlock(block: TwoWayBlock): { pieces: readonly Piece[]; sea
     width: narrowWidth,
     places: movePlaces(narrowPlaces, (y) => y - narrowFace),
     says: wide,
-    label: [-0.26, -0.06],
+    room: roomBetween(narrowPlaces, 0, 1),
   });
   const pieces: readonly Piece[] = [
     {
@@ -84,13 +92,14 @@ export function twoWayBlock(block: TwoWayBlock): { pieces: readonly Piece[]; sea
       pockets: [],
       seatCorners: [],
       labels: [
-        between(
-          block.plateLabel,
-          plateLength,
-          [-0.45, 0.45],
-          (LIP_MIDDLE + narrowMiddle) / 2,
-          narrowMiddle - LIP_MIDDLE - 11,
-        ),
+        // Under the narrow lip, for whoever glues it on.
+        {
+          phrases: [`${id} PLATE`, `LIP ${wide.overhang} ON THIS FACE`],
+          center: { x: 0, y: (LIP_MIDDLE + narrowMiddle) / 2 },
+          width: plateLength - 10,
+          height: narrowMiddle - LIP_MIDDLE - 11,
+        },
+        seenLabel(block.order, roomBetween(widePlaces, 1, 2), LIP_MIDDLE, LIP_LABEL_HEIGHT),
       ],
     },
     ...wideLip.pieces,
@@ -120,6 +129,7 @@ export function twoWayBlock(block: TwoWayBlock): { pieces: readonly Piece[]; sea
 
   return {
     pieces,
+    pins: [...jointPins(wide.lip.layers + 1, machine), ...jointPins(narrow.lip.layers + 1, machine)],
     seats: [
       seat(wide, [...plate.high.map(onBox), ...wideLip.contacts], (pose) =>
         shifted(pose, { x: 0, y: wide.lip.setback }),
@@ -138,9 +148,9 @@ interface OutsideLip {
   /** In the lip's own coordinates. */
   readonly places: JointPlaces;
   /** What its outer face says: what the other way sets, for that face looks up then. */
-  readonly says: Pick<Way, 'title' | 'phrases'>;
-  /** Where along the block the label is, as fractions of the plate's length. */
-  readonly label: readonly [number, number];
+  readonly says: Pick<Way, 'overhang' | 'notes'>;
+  /** Where along the block its label has room. */
+  readonly room: ReturnType<typeof roomBetween>;
 }
 
 /** The layers of one lip, from the plate outwards: its face at y = 0 looking down the page. */
@@ -161,8 +171,13 @@ function outsideLip({ id, length, machine }: TwoWayBlock, lip: OutsideLip) {
     },
     dustOutline: layer(DUST_RELIEF, false).outline,
     label: {
-      ...between(lip.says.phrases, length - 2 * SIGHT, lip.label, middle, lip.width - 4),
-      title: lip.says.title,
+      ...seenLabel(
+        [`${id} SIDE SPACER`, '↑ BOX', '↓ FRONT', ...lip.says.notes],
+        lip.room,
+        middle,
+        lip.width - 6,
+      ),
+      title: lip.says.overhang,
     },
   });
   return {
@@ -177,13 +192,12 @@ const movePlaces = ([a, b, c]: JointPlaces, move: (y: number) => number): JointP
   { x: c.x, y: move(c.y) },
 ];
 
-const between = (
+const seenLabel = (
   phrases: readonly string[],
-  length: number,
-  [from, to]: readonly [number, number],
+  { x, width }: ReturnType<typeof roomBetween>,
   y: number,
   height: number,
-) => ({ phrases, center: { x: ((from + to) / 2) * length, y }, width: (to - from) * length, height });
+): Label => ({ phrases, center: { x, y }, width, height });
 
 const flat = (y: number, z: number): Pose => ({ ...FLAT, origin: { x: 0, y, z } });
 

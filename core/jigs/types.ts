@@ -47,6 +47,8 @@ export interface Setting {
   readonly overhang: number;
   /** Degrees of back bevel that the jig is made for. */
   readonly backBevel: number;
+  /** mm. Of the thinnest front that it serves; on a bevelled edge, of all of them. */
+  readonly frontThickness: number;
 }
 
 /** Text to engrave in a rectangle of a piece; the parts stage makes it as large as fits. */
@@ -111,6 +113,10 @@ export interface Setup extends FrontEdge {
   readonly overhang: number;
   /** Length of the shortest front edge that it is used on. */
   readonly edgeLength: number;
+  /** Length of the shortest box along that edge. */
+  readonly boxLength: number;
+  /** The longest stretch of that box that is clear of a slide. */
+  readonly clearLength: number;
   /** How far up the box, from the back of the front, a bottom jig may touch it: the thinnest box front. */
   readonly boxReach: number;
 }
@@ -130,13 +136,24 @@ export interface Jig {
   /** The values of the kind's parameters, mm and degrees. */
   readonly parameters: Readonly<Record<string, number>>;
   readonly pieces: readonly Piece[];
+  /** Round pins to be bought, where the machine profile joins layers with pins. */
+  readonly pins: readonly Pin[];
   readonly seats: readonly Seat[];
   readonly sensitivity: Sensitivity;
+}
+
+/** Round pins of one size, mm. */
+export interface Pin {
+  readonly count: number;
+  readonly diameter: number;
+  readonly length: number;
 }
 
 /** A parameter of a jig kind, with what it means and its limits. */
 export interface ParameterSpec {
   readonly name: string;
+  /** As in `a side overhang of 300 mm is above the most`. */
+  readonly words: string;
   readonly meaning: string;
   readonly unit: 'mm' | 'deg' | 'pieces';
   readonly min: number;
@@ -150,6 +167,9 @@ export interface JigKind {
   readonly code: string;
   readonly registersOn: string;
   readonly parameters: readonly ParameterSpec[];
+  /** How its parts go together, and how it is used, for someone who has never seen one. */
+  readonly assembly: string;
+  readonly use: string;
   /** Why this kind cannot serve these set-ups with this machine, or null when it can. */
   readonly refuses: (setups: readonly Setup[], context: BuildContext) => string | null;
   /** Builds the jig; throws where `refuses` would have answered. */

@@ -1,16 +1,18 @@
 import type { Finding, Outcome } from '../findings/finding.ts';
 import { error, warning } from '../findings/make.ts';
 import { relieveCorners } from '../geometry/relief.ts';
-import type { ClosedContour, Point, RingContour } from '../geometry/types.ts';
+import { clockwise } from '../geometry/orient.ts';
+import type { CircleContour, Point, RingContour } from '../geometry/types.ts';
 import { contourProblems } from '../geometry/validate.ts';
 import type { Hole, Jig, Piece } from '../jigs/types.ts';
 import { engraveLabel } from './engrave-label.ts';
+import { mmText } from '../units/mm-text.ts';
 import type { MachineProfile } from '../machine/profile.ts';
 import type { StrokeFont } from './stroke-font.ts';
 import type { Feature, Part } from './types.ts';
 
-/** A router drills a round hole that is hardly wider than its tool. */
-const DRILL_UP_TO = 1.25;
+/** mm. A hole this near to the tool's diameter is drilled with it. */
+const AS_DRILLED = 0.01;
 
 /**
  * One piece of a jig as a part of sheet: outline, reliefs, holes, pockets and strokes of text, at the sizes
@@ -31,7 +33,7 @@ export function makePart(jig: Jig, piece: Piece, machine: MachineProfile, font: 
       ? { operation: drills(contour, machine) ? 'drill' : 'cut-inner', contour }
       : {
           operation: 'cut-inner',
-          contour: machine.kind === 'router' ? relieved(contour, seatCorners) : contour,
+          contour: machine.kind === 'router' ? relieved(clockwise(contour), seatCorners) : contour,
         };
 
   const engraving = piece.labels.map((label) => engraveLabel(label, id, font, machine));
@@ -43,7 +45,11 @@ export function makePart(jig: Jig, piece: Piece, machine: MachineProfile, font: 
     ...piece.holes.map(holeFeature),
     { operation: 'cut-outer', contour: relieved(piece.outline, piece.seatCorners) },
   ];
-  findings.push(...engraving.flatMap((label) => label.findings), ...checkContours(id, features));
+  findings.push(
+    ...engraving.flatMap((label) => label.findings),
+    ...checkHoles(id, piece, machine),
+    ...checkContours(id, features),
+  );
   const part: Part = {
     id,
     jig: jig.id,
@@ -61,8 +67,25 @@ export function makePart(jig: Jig, piece: Piece, machine: MachineProfile, font: 
 /** mm. A scratch that can be read; common practice, no source. */
 const ENGRAVE_DEPTH = 0.3;
 
-const drills = (contour: ClosedContour, machine: MachineProfile): boolean =>
-  machine.kind === 'router' && contour.kind === 'circle' && 2 * contour.radius < DRILL_UP_TO * machine.kerf;
+const drills = ({ radius }: CircleContour, machine: MachineProfile): boolean =>
+  machine.kind === 'router' && Math.abs(2 * radius - machine.kerf) <= AS_DRILLED;
+
+/** Holes that no tool of the router gets into. */
+const checkHoles = (part: string, piece: Piece, machine: MachineProfile): readonly Finding[] =>
+  machine.kind !== 'router'
+    ? []
+    : piece.holes.flatMap(({ contour }) => {
+        if (contour.kind !== 'circle' || 2 * contour.radius >= machine.kerf - AS_DRILLED) return [];
+        const diameter = 2 * contour.radius;
+        return [
+          error(
+            'parts/hole-under-tool',
+            `A hole of ${mmText(diameter)} in ${part} is narrower than the tool of ${mmText(machine.kerf)}; use a narrower tool, or wider pins.`,
+            {},
+            { part, diameter, tool: machine.kerf },
+          ),
+        ];
+      });
 
 const checkContours = (part: string, features: readonly Feature[]): readonly Finding[] =>
   features

@@ -1,4 +1,4 @@
-import type { Finding, Outcome } from '../findings/finding.ts';
+import type { Outcome } from '../findings/finding.ts';
 import type { Jig } from '../jigs/types.ts';
 import { makePart } from './make-part.ts';
 import type { MachineProfile } from '../machine/profile.ts';
@@ -10,14 +10,15 @@ export function partsOf(
   jigs: readonly Jig[],
   machine: MachineProfile,
   font: StrokeFont,
+  /** So that a caller can keep the parts of jigs that are still the same. */
+  ofJig: typeof partsOfJig = partsOfJig,
 ): Outcome<readonly Part[]> {
-  const findings: Finding[] = [];
-  const parts = jigs.flatMap((jig) =>
-    jig.pieces.map((piece) => {
-      const part = makePart(jig, piece, machine, font);
-      findings.push(...part.findings);
-      return part.value;
-    }),
-  );
-  return { value: parts, findings };
+  const made = jigs.map((jig) => ofJig(jig, machine, font));
+  return { value: made.flatMap(({ value }) => value), findings: made.flatMap(({ findings }) => findings) };
+}
+
+/** The parts of one jig. */
+export function partsOfJig(jig: Jig, machine: MachineProfile, font: StrokeFont): Outcome<readonly Part[]> {
+  const made = jig.pieces.map((piece) => makePart(jig, piece, machine, font));
+  return { value: made.map(({ value }) => value), findings: made.flatMap(({ findings }) => findings) };
 }

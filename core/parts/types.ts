@@ -28,5 +28,7 @@ export interface Part {
     readonly overhang: number;
     /** Degrees. */
     readonly backBevel: number;
+    /** mm */
+    readonly frontThickness: number;
   }[];
 }

@@ -68,6 +68,7 @@ function combine(drawer: Drawer, standard: ShopStandard, found: Found): Outcome<
       runningClearance: slide.runningClearance,
       lift: slide.lift,
       topClearance: slide.topClearance,
+      sideMember: slide.sideMember,
       widthTolerance: slide.widthTolerance,
       backBevel: style.backBevel,
       slideName,

@@ -23,6 +23,8 @@ export interface ResolvedRules {
   readonly runningClearance: SourcedLength;
   readonly lift: SourcedLength;
   readonly topClearance: SourcedLength;
+  /** Height of the slide's member on the box side; 0 where there is none. */
+  readonly sideMember: SourcedLength;
   readonly widthTolerance: SourcedLength;
   /** Degrees. */
   readonly backBevel: Sourced<number>;

@@ -24,6 +24,7 @@ export function standardSchema(unit: LengthUnit) {
     runningClearance: lengthOrZero,
     lift: lengthOrZero,
     topClearance: lengthOrZero,
+    sideMember: lengthOrZero,
     widthTolerance: lengthOrZero,
   });
   // Which members may be 0 depends on the construction: `checkStandard` tells.

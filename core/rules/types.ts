@@ -32,6 +32,8 @@ export interface SlideRule {
   readonly lift: SourcedLength;
   /** Least room between box top and opening top, mm. */
   readonly topClearance: SourcedLength;
+  /** Height of the slide's member on the box side, which jigs pass; 0 where the slide is under the box, mm. */
+  readonly sideMember: SourcedLength;
   /** How far a given box may differ in width from the slide's need before a warning, mm. */
   readonly widthTolerance: SourcedLength;
 }

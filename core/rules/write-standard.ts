@@ -74,7 +74,7 @@ export function standardDocument(standard: ShopStandard): object {
   };
 }
 
-const SLIDE_FIELDS = ['runningClearance', 'lift', 'topClearance', 'widthTolerance'] as const;
+const SLIDE_FIELDS = ['runningClearance', 'lift', 'topClearance', 'sideMember', 'widthTolerance'] as const;
 
 const TOLERANCES: readonly ToleranceSource[] = ['opening', 'box', 'front', 'jig', 'seating', 'slide'];
 

@@ -126,3 +126,55 @@ describe('fitOrder tells impossible and suspicious geometry by the drawer and th
     expect(findingsOf({ style: 'flush' })[0]).toMatch(/^error rules\/style-unknown: Drawer B1 \/ d1/);
   });
 });
+
+describe('fitOrder takes members from what the cells say', () => {
+  const column = (index: number, edges: Drawer['edges']): Partial<Drawer> => ({ column: index, edges });
+
+  test('a shared stile that both cells call 2 in wide is 2 in wide', () => {
+    const share = { kind: 'share', member: 2 * INCH, gap: INCH / 8 } as const;
+    expect(findingsOf(column(1, { right: share }), column(2, { left: share }))).toEqual([]);
+  });
+
+  test('a rail that two rows call by different widths is told', () => {
+    const share = (member: number) => ({ kind: 'share', member, gap: INCH / 8 }) as const;
+    const found = findingsOf(
+      { position: 'top', last: false, edges: { bottom: share(3 * INCH) } },
+      { first: false, edges: { top: share(2 * INCH) } },
+    );
+    expect(found).toContain(
+      'warning fit/member-differs: Drawer B1 / d2, row 3: its top edge meets a member of 2", the bottom edge of B1 / d1 calls the same member 3".',
+    );
+  });
+
+  test('openings of different widths in one column are told', () => {
+    const found = findingsOf({ position: 'top', last: false }, { first: false, openingW: 12 * INCH });
+    expect(found[0]).toMatch(
+      /^warning fit\/column-width: Drawer B1 \/ d2, row 3: its opening is 12" wide, that of B1 \/ d1 above it 18"/,
+    );
+  });
+
+  test('a given front that is wider laps half of the difference on either side, so that the overhangs add up', () => {
+    const { value } = fitOrder(
+      {
+        name: 'check',
+        unit: 'in',
+        drawers: [
+          drawer({ style: 'full overlay', openingW: 18 * INCH, openingH: 6 * INCH, frontW: 21 * INCH }),
+        ],
+      },
+      standard,
+    );
+    const [fit] = value;
+    expect((fit?.overhang.left ?? 0) / INCH).toBeCloseTo(1 + 7 / 16 + 1 / 4, 9);
+    expect((fit?.overhang.left ?? 0) + (fit?.boxW ?? 0) + (fit?.overhang.right ?? 0)).toBeCloseTo(
+      21 * INCH,
+      9,
+    );
+  });
+
+  test('tells lengths in the unit of the order', () => {
+    const drawers = [drawer({ style: 'full overlay', openingW: 400, openingH: 150, boxW: 400 })];
+    const [finding] = fitOrder({ name: 'check', unit: 'mm', drawers }, standard).findings;
+    expect(finding?.message).toContain('it is 400 mm wide, the opening 400 mm');
+  });
+});

@@ -1,3 +1,4 @@
+import { fc, test as property } from '@fast-check/vitest';
 import { describe, expect, test } from 'vitest';
 import { signedArea } from '../../core/geometry/measure.ts';
 import { cornerFence } from '../../core/jigs/kinds/corner-fence.ts';
@@ -9,6 +10,25 @@ const flank = (edge: 'left' | 'right') => setup({ edge, overhang: 21.5, edgeLeng
 describe('mirrorJig', () => {
   test.for(MACHINE_NAMES)('on %s: twice is the identity', (name) => {
     const jig = cornerFence.build('C1', [setup(), flank('right')], contextOf(name));
+    expect(mirrorJig(mirrorJig(jig))).toEqual(jig);
+  });
+
+  property.prop(
+    [
+      fc.double({ min: 0.5, max: 60, noNaN: true }),
+      fc.double({ min: 12, max: 60, noNaN: true }),
+      fc.double({ min: 0, max: 5, noNaN: true }),
+      fc.constantFrom(...MACHINE_NAMES),
+    ],
+    { seed: 20_261_133, numRuns: 120 },
+  )('twice is the identity for any fence that can be built', (sideOverhang, bottom, backBevel, name) => {
+    const setups = [
+      setup({ overhang: bottom, backBevel }),
+      setup({ edge: 'right', overhang: sideOverhang, edgeLength: 200, backBevel }),
+    ];
+    const context = contextOf(name);
+    if (cornerFence.refuses(setups, context) !== null) return;
+    const jig = cornerFence.build('C1', setups, context);
     expect(mirrorJig(mirrorJig(jig))).toEqual(jig);
   });
 

@@ -137,3 +137,46 @@ describe('planJigs', () => {
     }
   });
 });
+
+describe('planJigs keeps apart what one jig cannot serve', () => {
+  test('a thin front gets a step profile, and the others keep their fence', () => {
+    const planned = plan(
+      'edge',
+      'laser-6',
+      'A,1,only,1,full overlay,18,8,1/4',
+      'B,1,only,1,full overlay,18,8,',
+      'C,1,only,1,full overlay,18,8,',
+    );
+    expect(planned.findings).toEqual([]);
+    expect(uses(planned)).toEqual([
+      'A / only: bottom P1',
+      'A / only: left P2',
+      'B / only: bottom B1',
+      'B / only: left S1',
+      'C / only: bottom B1',
+      'C / only: left S1',
+    ]);
+  });
+
+  test('a refusal names only the drawers that it is about', () => {
+    const planned = plan(
+      'edge',
+      'router',
+      'A,1,only,1,full overlay,18,8,1/4',
+      'B,1,only,1,full overlay,18,8,',
+    );
+    expect(planned.findings.map(({ message }) => message.includes('B / only'))).toEqual([false, false]);
+  });
+
+  test('overhangs that differ by float noise share a jig, however they were worked out', () => {
+    const planned = plan(
+      'edge',
+      'laser-6',
+      'A,1,only,1,full overlay,16 1/2,8,',
+      'B,1,only,1,full overlay,28 1/4,8,',
+      'C,1,only,1,full overlay,14 33/64,8,',
+      'D,1,only,1,full overlay,17 3/128,8,',
+    );
+    expect(ids(planned)).toEqual(['B1 bottom fence', 'S1 side spacer']);
+  });
+});

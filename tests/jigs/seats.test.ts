@@ -8,7 +8,7 @@ import { stepProfile } from '../../core/jigs/kinds/step-profile.ts';
 import type { Jig, JigKind, Pose, Seat, Setup, Vec3 } from '../../core/jigs/types.ts';
 import { contextOf, MACHINE_NAMES, setup } from './setups.ts';
 
-const side = (given: Partial<Setup> = {}) =>
+const side = (given: Partial<Setup> = {}): Setup =>
   setup({ edge: 'left', overhang: 36.5125, edgeLength: 150, ...given });
 
 /** What each kind is tried with. */

@@ -28,6 +28,8 @@ export const setup = (given: Partial<Setup> = {}): Setup => ({
   frontThickness: 19.05,
   backBevel: 0,
   edgeLength: 400,
+  boxLength: 330,
+  clearLength: 330,
   boxReach: 15.875,
   ...given,
 });

@@ -29,6 +29,7 @@ const slide: fc.Arbitrary<SlideRule> = fc.record({
   runningClearance: length,
   lift: length,
   topClearance: length,
+  sideMember: length,
   widthTolerance: length,
 });
 

@@ -249,6 +249,7 @@ describe('parseStandard refuses, and names the field', () => {
       'slides.undermount.runningClearance',
       'slides.undermount.lift',
       'slides.undermount.topClearance',
+      'slides.undermount.sideMember',
       'slides.undermount.widthTolerance',
       '',
     ]);

@@ -77,6 +77,7 @@ describe('resolveRules', () => {
           runningClearance: { value: 12.7, source: 'sheet' },
           lift: { value: 10, source: 'sheet' },
           topClearance: { value: 9, source: 'sheet' },
+          sideMember: { value: 45, source: 'sheet' },
           widthTolerance: { value: 1, source: 'sheet' },
         },
       },

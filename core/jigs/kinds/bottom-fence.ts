@@ -1,13 +1,11 @@
-import { hookedStrip } from '../hooked-strip.ts';
-import { bevelSensitivity } from '../sensitivity.ts';
-import { designLip } from '../lip.ts';
-import { bevelWords, EDGE_WORDS, overhangText } from '../phrases.ts';
-import { LARGEST_OVERHANG, SMALLEST_BEARING } from '../proportions.ts';
-import type { JigKind, Setup } from '../types.ts';
-import { onlySetup } from '../setups.ts';
 import { mmText } from '../../units/mm-text.ts';
+import { outsideLimits } from '../limits.ts';
+import { LARGEST_OVERHANG, SMALLEST_BEARING } from '../proportions.ts';
+import { onlySetup } from '../setups.ts';
+import { lipRefusal, singleLipJig } from '../single-lip.ts';
+import type { JigKind, Setup } from '../types.ts';
 
-/** mm. Long enough to square a box against, short enough for one hand. */
+/** mm. Long enough to square a box against, short enough for one hand; common practice, no source. */
 const LENGTH = { usual: 180, min: 110 } as const;
 
 /**
@@ -21,70 +19,44 @@ export const bottomFence: JigKind = {
   parameters: [
     {
       name: 'overhang',
-      meaning: "from the front's bottom edge to the box",
+      words: 'a bottom overhang',
+      meaning: "from the front's bottom edge to the box; below the least a plate would tip",
       unit: 'mm',
       min: SMALLEST_BEARING,
       max: LARGEST_OVERHANG,
     },
     {
       name: 'length',
-      meaning: 'of the lip along the edge',
+      words: 'a fence',
+      meaning: 'of the lip along the edge, which must be longer',
       unit: 'mm',
       min: LENGTH.min,
       max: LENGTH.usual,
     },
   ],
-  refuses(setups, { machine }) {
+  assembly:
+    'Stack the plate, engraved face up, on the dust layer if there is one, and both on the lip layers. Pins or keys go in one way only. Glue, and keep glue off the working edges.',
+  use: 'Lay the front face down. Hook the lip behind the bottom edge, press it flat to the edge, and push the bottom of the box against the plate.',
+  refuses(setups, context) {
     const setup = onlySetup(setups);
+    const { thickness } = context.machine.sheet;
     if (setup.edge !== 'bottom') return `a bottom fence is not for the ${setup.edge} edge`;
-    if (setup.overhang < SMALLEST_BEARING) {
-      return `an overhang of ${mmText(setup.overhang)} is too narrow for a plate to rest on (${mmText(SMALLEST_BEARING)} at least)`;
+    if (setup.boxReach < thickness) {
+      return `a plate of ${mmText(thickness)} would stand past the ${mmText(setup.boxReach)} box front that it bears on`;
     }
-    if (setup.overhang > LARGEST_OVERHANG) {
-      return `an overhang of ${mmText(setup.overhang)} is past the ${mmText(LARGEST_OVERHANG)} of the widest fence`;
-    }
-    if (lengthFor(setup) < LENGTH.min) {
-      return `an edge of ${mmText(setup.edgeLength)} is too short for a fence of ${mmText(LENGTH.min)}`;
-    }
-    if (setup.boxReach < machine.sheet.thickness) {
-      return `a plate of ${mmText(machine.sheet.thickness)} would stand past the ${mmText(setup.boxReach)} box front that it bears on`;
-    }
-    const lip = designLip(setup, machine.sheet.thickness, machine.kind === 'router');
-    return typeof lip === 'string' ? lip : null;
+    return outsideLimits(bottomFence.parameters, parametersOf(setup)) ?? lipRefusal(setup, context);
   },
   build(id, setups, context) {
     const setup = onlySetup(setups);
-    const { machine } = context;
-    const lip = designLip(setup, machine.sheet.thickness, machine.kind === 'router');
-    if (typeof lip === 'string') throw new RangeError(`bottom fence: ${lip}`);
-    const length = lengthFor(setup);
-    const { pieces, seat } = hookedStrip({
-      id,
-      length,
-      reach: setup.overhang - lip.setback,
-      lip,
-      machine,
-      title: `${id}  ${overhangText(setup.overhang, context)}`,
-      phrases: [
-        '↑ BOX',
-        EDGE_WORDS.bottom,
-        ...bevelWords(setup.backBevel),
-        ...context.order,
-        '↓ LIP BEHIND FRONT',
-      ],
-    });
-    return {
-      id,
-      kind: bottomFence.name,
-      hand: null,
-      parameters: { overhang: setup.overhang, length },
-      pieces,
-      seats: [
-        { ...seat, sets: [{ edges: ['bottom'], overhang: setup.overhang, backBevel: setup.backBevel }] },
-      ],
-      sensitivity: bevelSensitivity(setup, lip),
-    };
+    const parameters = parametersOf(setup);
+    return singleLipJig(
+      { id, kind: bottomFence.name, setup, length: parameters.length, parameters, edges: ['bottom'] },
+      context,
+    );
   },
 };
 
-const lengthFor = (setup: Setup): number => Math.min(LENGTH.usual, Math.floor(setup.edgeLength - 10));
+const parametersOf = ({ overhang, edgeLength }: Setup) => ({
+  overhang,
+  length: Math.min(LENGTH.usual, Math.floor(edgeLength - 10)),
+});

@@ -1,18 +1,18 @@
-import { hookedStrip } from '../hooked-strip.ts';
-import { designLip, type Lip } from '../lip.ts';
-import { bevelWords, EDGE_WORDS, overhangText } from '../phrases.ts';
-import { LARGEST_OVERHANG, SMALLEST_BEARING } from '../proportions.ts';
+import type { Edge } from '../../order/types.ts';
+import { mmText } from '../../units/mm-text.ts';
+import { outsideLimits } from '../limits.ts';
+import { bevelWords, overhangText } from '../phrases.ts';
+import { LARGEST_OVERHANG, SIGHT, SMALLEST_BEARING } from '../proportions.ts';
 import { bevelSensitivity } from '../sensitivity.ts';
 import { firstSetup } from '../setups.ts';
+import { lipFor, lipRefusal, singleLipJig } from '../single-lip.ts';
 import { twoWayBlock } from '../two-way-block.ts';
-import type { Edge } from '../../order/types.ts';
 import type { BuildContext, JigKind, Setup } from '../types.ts';
-import { mmText } from '../../units/mm-text.ts';
 
-/** mm. Short enough to pass a side-mount slide, long enough to stay square. */
+/** mm. Long enough to stay square, short enough for one hand; common practice, no source. */
 const LENGTH = { usual: 130, min: 80, minTwoWay: 120 } as const;
 
-/** mm. Two widths of one block must differ by this much, or the wrong one would be used unnoticed. */
+/** mm. Less would make the wrong width of a block go unnoticed; common practice, no source. */
 const CLEARLY_DIFFERENT = 3;
 
 const SIDES: readonly Edge[] = ['left', 'right'];
@@ -28,13 +28,15 @@ export const sideSpacer: JigKind = {
   parameters: [
     {
       name: 'overhang',
-      meaning: "from the front's side edge to the box",
+      words: 'a side overhang',
+      meaning: "from the front's side edge to the box; below the least a plate would tip",
       unit: 'mm',
       min: SMALLEST_BEARING,
       max: LARGEST_OVERHANG,
     },
     {
       name: 'otherOverhang',
+      words: 'a side overhang',
       meaning: 'the smaller one that the other face sets; equal to the first when there is only one',
       unit: 'mm',
       min: SMALLEST_BEARING,
@@ -42,103 +44,76 @@ export const sideSpacer: JigKind = {
     },
     {
       name: 'length',
-      meaning: 'of the lip along the edge',
+      words: 'a block',
+      meaning: 'of the lip along the edge, which must be longer; its plate passes a slide on the box side',
       unit: 'mm',
       min: LENGTH.min,
       max: LENGTH.usual,
     },
   ],
+  assembly:
+    'Stack plate, dust layer if there is one, and lip layers; pins or keys go in one way only. A block of two widths has a lip on either face, engraved faces outwards: the lip that shows the larger overhang lies on the engraved face of the plate, the other under it.',
+  use: 'Hook the lip behind the side edge that the schedule names, press it flat to the edge, and push the side of the box against the plate, clear of any slide. A block of two widths sets what the label on top says; turn it over for the other.',
   refuses(setups, context) {
-    const refusal = setups.map((setup) => refusesOne(setup, context)).find((why) => why !== null);
-    if (refusal !== undefined) return refusal;
-    const [a, b] = setups;
-    if (a === undefined || b === undefined) return null;
-    if (Math.abs(a.overhang - b.overhang) < CLEARLY_DIFFERENT) {
-      return `two widths of one block must differ by ${mmText(CLEARLY_DIFFERENT)} or more`;
+    for (const setup of setups) {
+      if (!SIDES.includes(setup.edge)) return `a side spacer is not for the ${setup.edge} edge`;
     }
-    if (setups.some((setup) => lengthFor(setup) < LENGTH.minTwoWay)) {
-      return `a block of two widths needs ${mmText(LENGTH.minTwoWay)} of edge for its labels`;
-    }
-    return lipOf(a, context).relief === 'rabbet'
-      ? 'a lip with a rabbet cannot carry its label: rabbet and text would be on opposite faces'
-      : null;
+    const refusal = setups.map((setup) => lipRefusal(setup, context)).find((why) => why !== null);
+    const outside = outsideLimits(sideSpacer.parameters, parametersOf(setups)) ?? refusal ?? null;
+    return outside ?? refusesTwo(setups, context);
   },
   build(id, setups, context) {
+    const parameters = parametersOf(setups);
     const [wide, narrow] = setups.toSorted((a, b) => b.overhang - a.overhang);
-    const first = firstSetup(setups);
-    const length = Math.min(...setups.map(lengthFor));
-    const parameters = {
-      overhang: wide?.overhang ?? first.overhang,
-      otherOverhang: narrow?.overhang ?? first.overhang,
-      length,
-    };
-    const common = { id, kind: sideSpacer.name, hand: null, parameters };
+    const common = { id, kind: sideSpacer.name, parameters, length: parameters.length };
     if (wide === undefined || narrow === undefined) {
-      const lip = lipOf(first, context);
-      const { pieces, seat } = hookedStrip({
-        id,
-        length,
-        reach: first.overhang - lip.setback,
-        lip,
-        machine: context.machine,
-        title: `${id}  ${overhangText(first.overhang, context)}`,
-        phrases: [
-          '↑ BOX',
-          EDGE_WORDS.side,
-          ...bevelWords(first.backBevel),
-          ...context.order,
-          '↓ LIP BEHIND FRONT',
-        ],
-      });
-      return {
-        ...common,
-        pieces,
-        seats: [{ ...seat, sets: [{ edges: SIDES, overhang: first.overhang, backBevel: first.backBevel }] }],
-        sensitivity: bevelSensitivity(first, lip),
-      };
+      return singleLipJig({ ...common, setup: firstSetup(setups), edges: SIDES }, context);
     }
     const way = (setup: Setup) => {
-      const lip = lipOf(setup, context);
+      const lip = lipFor(setup, context);
+      const { overhang, backBevel, frontThickness } = setup;
       return {
-        reach: setup.overhang - lip.setback,
+        reach: overhang - lip.setback,
         lip,
-        title: overhangText(setup.overhang, context),
-        phrases: ['↑ BOX', `${id} SIDE`, ...bevelWords(setup.backBevel)],
-        sets: [{ edges: SIDES, overhang: setup.overhang, backBevel: setup.backBevel }],
+        overhang: overhangText(overhang, context),
+        notes: bevelWords(setup, context),
+        sets: [{ edges: SIDES, overhang, backBevel, frontThickness }],
       };
     };
-    const { pieces, seats } = twoWayBlock({
+    const block = twoWayBlock({
       id,
-      length,
+      length: parameters.length,
+      boxLength: Math.min(wide.boxLength, narrow.boxLength),
       machine: context.machine,
-      plateLabel: [`${id} PLATE`, ...context.order],
+      order: context.order,
       wide: way(wide),
       narrow: way(narrow),
     });
-    return { ...common, pieces, seats, sensitivity: bevelSensitivity(wide, lipOf(wide, context)) };
+    const sensitivity = bevelSensitivity(wide, lipFor(wide, context));
+    return { id, kind: sideSpacer.name, hand: null, parameters, ...block, sensitivity };
   },
 };
 
-function refusesOne(setup: Setup, { machine }: BuildContext): string | null {
-  if (setup.edge !== 'left' && setup.edge !== 'right')
-    return `a side spacer is not for the ${setup.edge} edge`;
-  if (setup.overhang < SMALLEST_BEARING) {
-    return `an overhang of ${mmText(setup.overhang)} is too narrow for a block to rest on (${mmText(SMALLEST_BEARING)} at least)`;
-  }
-  if (setup.overhang > LARGEST_OVERHANG) {
-    return `an overhang of ${mmText(setup.overhang)} is past the ${mmText(LARGEST_OVERHANG)} of the widest block`;
-  }
-  if (lengthFor(setup) < LENGTH.min) {
-    return `an edge of ${mmText(setup.edgeLength)} is too short for a block of ${mmText(LENGTH.min)}`;
-  }
-  const lip = designLip(setup, machine.sheet.thickness, machine.kind === 'router');
-  return typeof lip === 'string' ? lip : null;
-}
+/** A slide on the box side leaves so much of it; the plate is shorter than the lip by the sight at both ends. */
+const lengthFor = ({ edgeLength, clearLength }: Setup): number =>
+  Math.floor(Math.min(LENGTH.usual, edgeLength - 6, clearLength + 2 * SIGHT));
 
-function lipOf(setup: Setup, { machine }: BuildContext): Lip {
-  const lip = designLip(setup, machine.sheet.thickness, machine.kind === 'router');
-  if (typeof lip === 'string') throw new RangeError(`side spacer: ${lip}`);
-  return lip;
-}
+const parametersOf = (setups: readonly Setup[]) => ({
+  overhang: Math.max(...setups.map(({ overhang }) => overhang)),
+  otherOverhang: Math.min(...setups.map(({ overhang }) => overhang)),
+  length: Math.min(...setups.map(lengthFor)),
+});
 
-const lengthFor = (setup: Setup): number => Math.min(LENGTH.usual, Math.floor(setup.edgeLength - 6));
+function refusesTwo(setups: readonly Setup[], context: BuildContext): string | null {
+  const [a, b] = setups;
+  if (a === undefined || b === undefined) return null;
+  if (Math.abs(a.overhang - b.overhang) < CLEARLY_DIFFERENT) {
+    return `two widths of one block must differ by ${mmText(CLEARLY_DIFFERENT)} or more`;
+  }
+  if (parametersOf(setups).length < LENGTH.minTwoWay) {
+    return `a block of two widths needs ${mmText(LENGTH.minTwoWay)} of edge for its labels`;
+  }
+  return lipFor(a, context).relief === 'rabbet'
+    ? 'a lip with a rabbet cannot carry its label: rabbet and text would be on opposite faces'
+    : null;
+}
