@@ -1,4 +1,4 @@
-import type { Finding, Outcome } from '../findings/finding.ts';
+import type { Outcome } from '../findings/finding.ts';
 import { error, warning } from '../findings/make.ts';
 import { CONTOUR_ERROR } from '../units/tolerances.ts';
 import { chainOf, type Chain, type Piece } from './chain.ts';
@@ -6,13 +6,13 @@ import { clipChains, type ClipJob } from './clip.ts';
 import { distanceTo } from './nearest.ts';
 import { polyline } from './polyline.ts';
 import { rebuild } from './rebuild.ts';
-import { cutterLoops, regionLoops } from './region.ts';
+import { cutterLoops, regionLoops, type Loop } from './region.ts';
 import { isSplinter, strays } from './result-check.ts';
 import type { Segment } from './segments.ts';
 import type { ClosedContour } from './types.ts';
-import { contourProblems } from './validate.ts';
+import { touchFindings } from './touching.ts';
+import { setAsideUntouched, type Membership } from './untouched.ts';
 
-type Loops = readonly (readonly Segment[])[];
 type Area = readonly ClosedContour[];
 
 /**
@@ -22,7 +22,7 @@ type Area = readonly ClosedContour[];
  *
  * `a` is an area (counter-clockwise rings, clockwise holes, circles inside it holes); each contour of `b` is
  * solid by itself, and a clockwise ring in a larger cutter spares what it holds. Outer rings come back
- * counter-clockwise, holes clockwise; a circle within a ring is a hole. Findings: `geometry/touches-itself` and
+ * counter-clockwise, holes clockwise; a circle within a ring is a hole. Findings: `geometry/touches` and
  * `geometry/boolean-approximate` (warnings), `geometry/boolean-failed` (error).
  */
 export const difference = (a: Area, b: Area): Outcome<Area> =>
@@ -38,8 +38,21 @@ export const intersection = (a: Area, b: Area): Outcome<Area> =>
 /** mm. How finely arcs are flattened to find the topology; the finer look is for crossings left in doubt. */
 const FLATNESS = [0.0005, 0.0001, 0.00002] as const;
 
-function combine(operation: ClipJob['operation'], a: Loops, b: Loops): Outcome<Area> {
-  const loops = [...a, ...b];
+const BELONGS: Readonly<Record<ClipJob['operation'], Membership>> = {
+  union: (a, b) => a !== 0 || b !== 0,
+  difference: (a, b) => a !== 0 && b === 0,
+  intersection: (a, b) => a !== 0 && b !== 0,
+};
+
+function combine(operation: ClipJob['operation'], a: readonly Loop[], b: readonly Loop[]): Outcome<Area> {
+  const sorted = setAsideUntouched(a, b, BELONGS[operation]);
+  const { value, findings } = clipLoops(operation, sorted.a, sorted.b);
+  return { value: [...value, ...sorted.contours], findings };
+}
+
+function clipLoops(operation: ClipJob['operation'], a: readonly Loop[], b: readonly Loop[]): Outcome<Area> {
+  const loops = [...a, ...b].map(({ segments }) => segments);
+  if (loops.length === 0) return { value: [], findings: [] };
   const pieces: readonly Piece[] = loops.flat().map((segment) => ({ segment, auxiliary: false }));
   const away = distanceTo(loops.flat());
   let rough: readonly Chain[] | null = null;
@@ -56,7 +69,7 @@ function combine(operation: ClipJob['operation'], a: Loops, b: Loops): Outcome<A
     const rebuilt = found.map((chain) => rebuild(chain, pieces)).filter((contours) => contours !== null);
     const value = rebuilt.flat();
     if (rebuilt.length === found.length && strays(value, away) <= CONTOUR_ERROR) {
-      return { value, findings: value.flatMap(touches) };
+      return { value, findings: touchFindings(value) };
     }
     rough ??= found;
   }
@@ -64,7 +77,11 @@ function combine(operation: ClipJob['operation'], a: Loops, b: Loops): Outcome<A
 }
 
 /** One chain for each loop, sides numbered through all loops. */
-function chainsOf(loops: Loops, pieces: readonly Piece[], flatness: number): readonly Chain[] {
+function chainsOf(
+  loops: readonly (readonly Segment[])[],
+  pieces: readonly Piece[],
+  flatness: number,
+): readonly Chain[] {
   let first = 0;
   return loops.map((loop) => {
     const chain = chainOf(pieces.slice(first, first + loop.length), first, flatness);
@@ -72,14 +89,6 @@ function chainsOf(loops: Loops, pieces: readonly Piece[], flatness: number): rea
     return chain;
   });
 }
-
-/** A ring that touches itself hangs together by nothing there; it cannot be cut. */
-const touches = (contour: ClosedContour): readonly Finding[] => {
-  const [problem] = contourProblems(contour);
-  return problem === undefined
-    ? []
-    : [warning('geometry/touches-itself', `An outline touches itself: ${problem}.`)];
-};
 
 const failed = (operation: string): Outcome<Area> => ({
   value: [],

@@ -1,6 +1,7 @@
 import { flatten } from './flatten.ts';
 import type { Segment } from './segments.ts';
 import type { Point } from './types.ts';
+import { distance } from './vector.ts';
 
 /**
  * A piece of exact geometry that sides of a chain came from. An auxiliary piece only holds the chain together
@@ -38,7 +39,7 @@ export function chainSize({ points }: Chain): { readonly area: number; readonly 
   let before = points.at(-1) ?? origin;
   for (const point of points) {
     area += ((before.x - origin.x) * (point.y - origin.y) - (point.x - origin.x) * (before.y - origin.y)) / 2;
-    length += Math.hypot(point.x - before.x, point.y - before.y);
+    length += distance(point, before);
     before = point;
   }
   return { area, length };

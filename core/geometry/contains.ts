@@ -16,13 +16,15 @@ function seenFrom(point: Point, segment: Segment): number {
   return side * turn < 0 ? chord + 2 * Math.PI * turn : chord;
 }
 
-/** How often a closed contour runs counter-clockwise around a point that is not on it; 0 is outside. */
-export function windingAround(point: Point, contour: ClosedContour): number {
-  if (contour.kind === 'circle') return distance(point, contour.center) < contour.radius ? 1 : 0;
-  const turned = segmentsOf(contour).reduce((total, segment) => total + seenFrom(point, segment), 0);
+/** How often closed segments run counter-clockwise around a point that is not on them; 0 is outside. */
+export function windingOf(point: Point, segments: readonly Segment[]): number {
+  let turned = 0;
+  for (const segment of segments) turned += seenFrom(point, segment);
   return Math.round(turned / (2 * Math.PI));
 }
 
 /** Whether a point lies inside a closed contour, whichever way it runs. On the line itself either may come. */
 export const contains = (contour: ClosedContour, point: Point): boolean =>
-  windingAround(point, contour) !== 0;
+  contour.kind === 'circle'
+    ? distance(point, contour.center) < contour.radius
+    : windingOf(point, segmentsOf(contour)) !== 0;

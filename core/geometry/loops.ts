@@ -9,6 +9,7 @@ import { distance } from './vector.ts';
  *     ◇◇  one loop of 8 sides  →  ◇ ◇  two of 4
  */
 export function looseLoops(segments: readonly Segment[]): readonly (readonly Segment[])[] {
+  if (!comesBack(segments)) return [segments];
   const loops: (readonly Segment[])[] = [];
   let open: Segment[] = [];
   for (const segment of segments) {
@@ -19,6 +20,19 @@ export function looseLoops(segments: readonly Segment[]): readonly (readonly Seg
     open = open.slice(0, back);
   }
   return open.length === 0 ? loops : [...loops, open];
+}
+
+/** Whether any two corners coincide; found from left to right, as long loops hardly ever do. */
+function comesBack(segments: readonly Segment[]): boolean {
+  const starts = segments.map(({ start }) => start).sort((a, b) => a.x - b.x);
+  return starts.some((start, index) => {
+    for (let next = index + 1; next < starts.length; next += 1) {
+      const other = starts[next];
+      if (other === undefined || other.x - start.x > SAME_LENGTH) return false;
+      if (distance(start, other) <= SAME_LENGTH) return true;
+    }
+    return false;
+  });
 }
 
 /** A loop as a contour: a circle if one arc goes all round, else a ring. */

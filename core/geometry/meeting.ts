@@ -10,9 +10,7 @@ const REACH = 1;
 
 /** The exact point at which one run gives way to the next; null if they do not meet near by. */
 export function meetingOf(a: Run, b: Run): Point | null {
-  const [end, start] = [a.points.at(-1), b.points[0]];
-  if (end === undefined || start === undefined) return null;
-  const guess = midpoint(end, start);
+  const guess = midpoint(a.end, b.start);
   const crossings = meetCarriers(a.carrier, b.carrier, CONTOUR_ERROR / 2);
   const crossing = nearest(
     guess,

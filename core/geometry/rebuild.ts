@@ -3,10 +3,10 @@ import { chainSize, type Chain, type Piece } from './chain.ts';
 import { contourOf, looseLoops } from './loops.ts';
 import { perimeter, signedArea } from './measure.ts';
 import { meetingOf } from './meeting.ts';
-import { angleThrough, joinRuns, runsOf, travel, type Run } from './runs.ts';
+import { advance, joinRuns, runsOf, type Run } from './runs.ts';
 import { ringOf, type Segment } from './segments.ts';
 import type { ClosedContour } from './types.ts';
-import { angleOf, dot, subtract } from './vector.ts';
+import { angleOf, subtract } from './vector.ts';
 
 /**
  * The exact contours that a chain stands for: its sides go back to the lines and circles they came from, and
@@ -56,7 +56,7 @@ function splinterNear(runs: readonly Run[], weak: number): number | null {
   const candidates = near
     .flatMap((index) => {
       const run = runs[index];
-      return run === undefined ? [] : [{ index, length: Math.abs(travel(run)), own: index === weak }];
+      return run === undefined ? [] : [{ index, length: Math.abs(run.travel), own: index === weak }];
     })
     .filter(({ length }) => length <= SPLINTER)
     .sort((a, b) => a.length - b.length);
@@ -66,11 +66,10 @@ function splinterNear(runs: readonly Run[], weak: number): number | null {
 }
 
 /** A run that is all there is goes once round its circle, or it is nothing. */
-function wholeTurn({ carrier, points, pieces }: Run): readonly Segment[] | null {
-  const [start] = points;
-  if (carrier.kind === 'line' || start === undefined || pieces.every((piece) => piece.auxiliary)) return null;
+function wholeTurn({ carrier, start, travel, pieces }: Run): readonly Segment[] | null {
+  if (carrier.kind === 'line' || pieces.every((piece) => piece.auxiliary)) return null;
   const { center, radius } = carrier;
-  const turns = angleThrough(center, points) / (2 * Math.PI);
+  const turns = travel / (2 * Math.PI * radius);
   if (Math.abs(Math.abs(turns) - 1) > 0.01) return null;
   const startAngle = angleOf(subtract(start, center));
   return [
@@ -82,15 +81,13 @@ function wholeTurn({ carrier, points, pieces }: Run): readonly Segment[] | null 
 function exactSegment(before: Run, run: Run, after: Run): Segment | null {
   const [start, end] = [meetingOf(before, run), meetingOf(run, after)];
   if (start === null || end === null) return null;
-  const { carrier, points } = run;
-  const way = Math.sign(travel(run));
-  if (carrier.kind === 'line') {
-    const length = way * dot(carrier.direction, subtract(end, start));
-    return length < SHORTEST_SEGMENT ? null : { kind: 'line', start, end };
-  }
+  const { carrier } = run;
+  const travel = advance(carrier, start, run.start) + run.travel + advance(carrier, run.end, end);
+  if (travel * Math.sign(run.travel) < SHORTEST_SEGMENT) return null;
+  if (carrier.kind === 'line') return { kind: 'line', start, end };
   const { center, radius } = carrier;
-  const sweep = angleThrough(center, [start, ...points, end]);
+  const sweep = travel / radius;
   // A whole turn from the tangent point of two circles comes out a last digit more or less.
-  if (way * sweep * radius < SHORTEST_SEGMENT || Math.abs(sweep) > 2 * Math.PI + 1e-9) return null;
+  if (Math.abs(sweep) > 2 * Math.PI + 1e-9) return null;
   return { kind: 'arc', start, end, center, radius, startAngle: angleOf(subtract(start, center)), sweep };
 }

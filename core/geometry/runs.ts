@@ -8,18 +8,36 @@ import { cross, distance, dot, subtract } from './vector.ts';
 export interface Run {
   readonly carrier: Carrier;
   readonly pieces: readonly Piece[];
-  readonly points: readonly Point[];
+  readonly start: Point;
+  readonly end: Point;
+  /** How far it goes along its carrier in mm, on a circle counter-clockwise; there and back is 0. */
+  readonly travel: number;
 }
 
 /** The runs of a chain in order, neighbours on different carriers; one run alone if all lies on one circle. */
 export function runsOf({ points, sources }: Chain, pieces: readonly Piece[]): readonly Run[] {
-  const sides = points.flatMap((point, index): readonly Run[] => {
-    const piece = pieces[sources[index] ?? -1];
-    const end = points[(index + 1) % points.length];
-    if (piece === undefined || end === undefined) return [];
-    return [{ carrier: carrierOf(piece.segment), pieces: [piece], points: [point, end] }];
-  });
-  return joinRuns(sides);
+  const runs: Run[] = [];
+  for (let from = 0; from < points.length;) {
+    const source = sources[from] ?? -1;
+    let to = from + 1;
+    while (to < points.length && sources[to] === source) to += 1;
+    const piece = pieces[source];
+    const next = points[to % points.length];
+    if (piece !== undefined && next !== undefined) runs.push(runOf(piece, [...points.slice(from, to), next]));
+    from = to;
+  }
+  return joinRuns(runs);
+}
+
+function runOf(piece: Piece, points: readonly Point[]): Run {
+  const carrier = carrierOf(piece.segment);
+  const [start = piece.segment.start] = points;
+  let [end, travel] = [start, 0];
+  for (const point of points) {
+    travel += advance(carrier, end, point);
+    end = point;
+  }
+  return { carrier, pieces: [piece], start, end, travel };
 }
 
 /** Joins neighbours on one carrier, and drops runs too short to export, until nothing changes. */
@@ -36,15 +54,20 @@ export function joinRuns(runs: readonly Run[]): readonly Run[] {
     joined[0] = join(last, first);
   }
   if (joined.length === 1) return joined;
-  const long = joined.filter((run) => Math.abs(travel(run)) >= SHORTEST_SEGMENT);
+  const long = joined.filter((run) => Math.abs(run.travel) >= SHORTEST_SEGMENT);
   return long.length === joined.length ? joined : joinRuns(long);
 }
 
-const join = (a: Run, b: Run): Run => ({
-  carrier: a.carrier,
-  pieces: a.pieces.concat(a.pieces.at(-1) === b.pieces[0] ? b.pieces.slice(1) : b.pieces),
-  points: a.points.concat(b.points),
-});
+function join(a: Run, b: Run): Run {
+  const { carrier, start } = a;
+  const pieces = a.pieces.concat(a.pieces.at(-1) === b.pieces[0] ? b.pieces.slice(1) : b.pieces);
+  // On a line the other run may count the other way, so the whole is measured anew.
+  const travel =
+    carrier.kind === 'line'
+      ? advance(carrier, start, b.end)
+      : a.travel + advance(carrier, a.end, b.start) + b.travel;
+  return { carrier, pieces, start, end: b.end, travel };
+}
 
 function sameCarrier(a: Run, b: Run): boolean {
   const [one, other] = [a.pieces.at(-1), b.pieces[0]];
@@ -64,23 +87,9 @@ function sameCarrier(a: Run, b: Run): boolean {
   return on(one, b.carrier) && on(other, a.carrier);
 }
 
-/** How far a run goes along its carrier in mm, on a circle counter-clockwise; there and back is 0. */
-export function travel({ carrier, points }: Run): number {
-  const [first, last] = [points[0], points.at(-1)];
-  if (first === undefined || last === undefined) return 0;
-  return carrier.kind === 'line'
-    ? dot(carrier.direction, subtract(last, first))
-    : carrier.radius * angleThrough(carrier.center, points);
-}
-
-/** Signed angle in radians through which points go around a centre, each step the short way. */
-export function angleThrough(center: Point, points: readonly Point[]): number {
-  let total = 0;
-  let before: Point | null = null;
-  for (const point of points) {
-    const spoke = subtract(point, center);
-    if (before !== null) total += Math.atan2(cross(before, spoke), dot(before, spoke));
-    before = spoke;
-  }
-  return total;
+/** The way along a carrier from one point to another in mm, on a circle the short way round. */
+export function advance(carrier: Carrier, from: Point, to: Point): number {
+  if (carrier.kind === 'line') return dot(carrier.direction, subtract(to, from));
+  const [a, b] = [subtract(from, carrier.center), subtract(to, carrier.center)];
+  return carrier.radius * Math.atan2(cross(a, b), dot(a, b));
 }

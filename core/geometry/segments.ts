@@ -1,5 +1,5 @@
 import { SAME_LENGTH } from '../units/tolerances.ts';
-import type { Contour, PathContour, Point, RingContour, Vertex } from './types.ts';
+import type { CircleContour, Contour, PathContour, Point, RingContour, Vertex } from './types.ts';
 import { angleOf, cross, distance, leftOf, midpoint, polar, scale, subtract, unit } from './vector.ts';
 
 export interface LineSegment {
@@ -60,18 +60,28 @@ export const arc = (center: Point, radius: number, startAngle: number, sweep: nu
   sweep,
 });
 
+/** Contours never change, so their segments are worked out once and kept as long as they are. */
+const known = new WeakMap<Contour, readonly Segment[]>();
+
 /** All segments of a contour in order; a circle is two counter-clockwise half circles. */
 export function segmentsOf(contour: Contour): readonly Segment[] {
-  if (contour.kind === 'circle') {
-    const { center, radius } = contour;
-    return [arc(center, radius, 0, Math.PI), arc(center, radius, Math.PI, Math.PI)];
-  }
-  const { vertices, kind } = contour;
-  return vertices.flatMap((vertex, index) => {
+  const kept = known.get(contour);
+  if (kept !== undefined) return kept;
+  const segments = contour.kind === 'circle' ? halves(contour) : sidesOf(contour);
+  known.set(contour, segments);
+  return segments;
+}
+
+const halves = ({ center, radius }: CircleContour): readonly Segment[] => [
+  arc(center, radius, 0, Math.PI),
+  arc(center, radius, Math.PI, Math.PI),
+];
+
+const sidesOf = ({ vertices, kind }: RingContour | PathContour): readonly Segment[] =>
+  vertices.flatMap((vertex, index) => {
     const next = vertices[index + 1] ?? (kind === 'ring' ? vertices[0] : undefined);
     return next === undefined ? [] : [segmentOf(vertex, next)];
   });
-}
 
 /** The DXF bulge of a segment: tan(sweep / 4), 0 for a line. */
 export const bulgeOf = (segment: Segment): number =>

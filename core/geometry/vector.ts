@@ -6,7 +6,7 @@ export const subtract = (a: Point, b: Point): Point => ({ x: a.x - b.x, y: a.y -
 export const scale = (a: Point, by: number): Point => ({ x: a.x * by, y: a.y * by });
 export const dot = (a: Point, b: Point): number => a.x * b.x + a.y * b.y;
 export const cross = (a: Point, b: Point): number => a.x * b.y - a.y * b.x;
-export const distance = (a: Point, b: Point): number => Math.hypot(a.x - b.x, a.y - b.y);
+export const distance = (a: Point, b: Point): number => Math.sqrt((a.x - b.x) ** 2 + (a.y - b.y) ** 2);
 export const midpoint = (a: Point, b: Point): Point => ({ x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 });
 /** Direction of a vector in radians, -π to π. */
 export const angleOf = (a: Point): number => Math.atan2(a.y, a.x);

@@ -2,8 +2,8 @@ import { circle } from '../geometry/circle.ts';
 import { fillet } from '../geometry/fillet.ts';
 import { polygon } from '../geometry/polygon.ts';
 import type { Point, RingContour } from '../geometry/types.ts';
-import { LIP_MIDDLE } from './hooked-strip.ts';
-import { jointHoles, jointKeys, jointPins, type JointPlaces } from './joint.ts';
+import { LIP_LABEL_HEIGHT, LIP_MIDDLE } from './hooked-strip.ts';
+import { jointHoles, jointKeys, jointPins, roomBetween, type JointPlaces } from './joint.ts';
 import { lipLayers } from './lip-layers.ts';
 import type { Lip } from './lip.ts';
 import { bevelWords, cabinetLeft, overhangText } from './phrases.ts';
@@ -37,8 +37,8 @@ export function cornerPieces({ id, bottom, side, lip, arms, context }: Corner): 
   const inside = { x: side.overhang - lip.setback, y: bottom.overhang - lip.setback };
   const lipArms = { x: arms.x + SIGHT, y: arms.y + SIGHT };
   const places: JointPlaces = [
-    { x: arms.x * 0.3, y: LIP_MIDDLE },
-    { x: arms.x * 0.72, y: LIP_MIDDLE },
+    { x: arms.x * 0.34, y: LIP_MIDDLE },
+    { x: arms.x * 0.74, y: LIP_MIDDLE },
     // The narrowest key is the one that lies across its arm.
     { x: LIP_MIDDLE, y: arms.y * 0.62 },
   ];
@@ -65,12 +65,13 @@ export function cornerPieces({ id, bottom, side, lip, arms, context }: Corner): 
       seatCorners: [{ x: 0, y: 0 }],
     },
     dustOutline: ell(lipArms, { x: -DUST_RELIEF, y: -DUST_RELIEF }),
-    label: {
-      phrases: [`${id} LIP`, ...settings, `CABINET ${side.edge.toUpperCase()} CORNER`, ...context.order],
-      center: { x: arms.x * 0.51, y: LIP_MIDDLE },
-      width: arms.x * 0.42 - 14,
-      height: 12,
-    },
+    labels: [
+      lipLabel([`${id} LIP`, ...settings], roomBetween(places, 0, 1)),
+      lipLabel([`${side.edge.toUpperCase()} CORNER`, ...context.order], {
+        x: (PAST_HANG_HOLE + arms.x * 0.34 - 7.5) / 2,
+        width: arms.x * 0.34 - 7.5 - PAST_HANG_HOLE,
+      }),
+    ],
   });
   const room = labelRoom(inside, arms);
   const plate: Piece = {
@@ -131,6 +132,16 @@ export function cornerPieces({ id, bottom, side, lip, arms, context }: Corner): 
     },
   };
 }
+
+/** mm. Right of the hole at the corner, with a margin. */
+const PAST_HANG_HOLE = LIP_MIDDLE + HANG_HOLE / 2 + 1.5;
+
+const lipLabel = (phrases: readonly string[], { x, width }: ReturnType<typeof roomBetween>): Label => ({
+  phrases,
+  center: { x, y: LIP_MIDDLE },
+  width,
+  height: LIP_LABEL_HEIGHT,
+});
 
 /** The two straight stretches of an L's inside, clear of its relief and of the rounding at its ends. */
 const alongArms = (

@@ -140,7 +140,7 @@ function stripLip({ id, length, lip, machine, overhang, kind, notes, holes, plac
       seatCorners: [],
     },
     dustOutline: dust.outline,
-    label: lipLabel([`${id} LIP`, overhang, kind, ...notes], places),
+    labels: [lipLabel([`${id} LIP`, overhang, kind, ...notes], places)],
   });
   return { ...layers, lines: register.high };
 }

@@ -10,21 +10,21 @@ interface LipLayers {
   /** What the layers that touch the edge look like; the dust layer has its holes and its own outline. */
   readonly register: Pick<Piece, 'outline' | 'holes' | 'pockets' | 'seatCorners'>;
   readonly dustOutline: RingContour;
-  /** Where the layers are labelled, and what the outer ones say. */
-  readonly label: Label;
+  /** Where the layers are labelled, and what the outer ones say; the dust layer has the first place only. */
+  readonly labels: readonly [Label, ...Label[]];
 }
 
 /** The pieces of a lip, and the names of its layers from the plate outwards. */
-export function lipLayers({ id, lip, suffix, register, dustOutline, label }: LipLayers) {
+export function lipLayers({ id, lip, suffix, register, dustOutline, labels }: LipLayers) {
   const hasDustLayer = lip.relief === 'layer';
   const name = `lip${suffix}`;
   const dustName = `dust-layer${suffix}`;
-  const { center, width, height } = label;
+  const [{ center, width, height }] = labels;
   const outer: Piece = {
     ...register,
     name,
     copies: lip.layers - (hasDustLayer ? 1 : 0),
-    labels: [label],
+    labels,
   };
   const dust: Piece = {
     ...register,

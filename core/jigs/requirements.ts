@@ -21,13 +21,13 @@ export const setupOf = (fit: DrawerFit, edge: Edge): Setup => ({
   edgeLength: edge === 'bottom' || edge === 'top' ? fit.frontW : fit.frontH,
   boxReach: fit.boxFront,
   boxLength: edge === 'bottom' || edge === 'top' ? fit.boxW : fit.boxH,
-  clearLength: edge === 'bottom' || edge === 'top' ? fit.boxW : clearOfSlide(fit),
+  clearLength: edge === 'bottom' || edge === 'top' ? Infinity : clearOfSlide(fit),
 });
 
 /** A slide on the side of the box leaves a stretch above and below it. */
 const clearOfSlide = ({ boxH, rules }: DrawerFit): number => {
   const member = rules.sideMember.value;
-  return member === 0 ? boxH : Math.max(0, (boxH - member) / 2);
+  return member === 0 ? Infinity : Math.max(0, (boxH - member) / 2);
 };
 
 /** What two set-ups must share to share a jig. */

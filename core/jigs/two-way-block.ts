@@ -170,15 +170,17 @@ function outsideLip({ id, length, machine }: TwoWayBlock, lip: OutsideLip) {
       seatCorners: [],
     },
     dustOutline: layer(DUST_RELIEF, false).outline,
-    label: {
-      ...seenLabel(
-        [`${id} SIDE SPACER`, '↑ BOX', '↓ FRONT', ...lip.says.notes],
-        lip.room,
-        middle,
-        lip.width - 6,
-      ),
-      title: lip.says.overhang,
-    },
+    labels: [
+      {
+        ...seenLabel(
+          [`${id} SIDE SPACER`, '↑ BOX', '↓ FRONT', ...lip.says.notes],
+          lip.room,
+          middle,
+          lip.width - 6,
+        ),
+        title: lip.says.overhang,
+      },
+    ],
   });
   return {
     ...layers,

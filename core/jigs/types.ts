@@ -115,7 +115,7 @@ export interface Setup extends FrontEdge {
   readonly edgeLength: number;
   /** Length of the shortest box along that edge. */
   readonly boxLength: number;
-  /** The longest stretch of that box that is clear of a slide. */
+  /** The longest stretch along that edge on which a jig passes a slide on the box; endless where there is none. */
   readonly clearLength: number;
   /** How far up the box, from the back of the front, a bottom jig may touch it: the thinnest box front. */
   readonly boxReach: number;

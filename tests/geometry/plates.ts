@@ -1,6 +1,5 @@
 import * as fc from 'fast-check';
 import { fillet } from '../../core/geometry/fillet.ts';
-import { polygon } from '../../core/geometry/polygon.ts';
 import { segmentsOf, turnBetween } from '../../core/geometry/segments.ts';
 import type { Point, RingContour, Vertex } from '../../core/geometry/types.ts';
 
@@ -42,8 +41,8 @@ const recipe = (unit: fc.Arbitrary<number>): fc.Arbitrary<PlateRecipe> =>
     unit,
     width: fc.integer({ min: 60, max: 400 }),
     height: fc.integer({ min: 30, max: 200 }),
-    bites: fc.array(bite, { maxLength: 10 }),
-    radii: fc.array(fc.constantFrom(0, 0, 1, 2, 3, 6, 10), { minLength: 1, maxLength: 12 }),
+    bites: fc.array(bite, { maxLength: 6 }),
+    radii: fc.array(fc.constantFrom(0, 0, 0, 1, 2, 3, 6), { minLength: 1, maxLength: 12 }),
   });
 
 export const plateRecipes: fc.Arbitrary<PlateRecipe> = fc.oneof(
@@ -120,16 +119,3 @@ export function plate(from: PlateRecipe): RingContour {
 
 const lineLength = ({ start, end }: { readonly start: Point; readonly end: Point }): number =>
   Math.hypot(end.x - start.x, end.y - start.y);
-
-/** The outline of the case in which an outline of 36 mm comes back empty from makerjs 0.19.2. */
-export const SEVEN_SIDES: RingContour = polygon(
-  [
-    [36, 504],
-    [540, 504],
-    [576, 360],
-    [756, 360],
-    [864, 144],
-    [864, 36],
-    [36, 36],
-  ].map(([x = 0, y = 0]) => ({ x, y })),
-);

@@ -14,7 +14,7 @@ import { contextOf, MACHINE_NAMES, setup } from './setups.ts';
 
 const laser = contextOf('laser-6');
 const side = (given: Partial<Setup> = {}): Setup =>
-  setup({ edge: 'left', overhang: 36.5125, edgeLength: 150, boxLength: 120, clearLength: 120, ...given });
+  setup({ edge: 'left', overhang: 36.5125, edgeLength: 150, boxLength: 120, ...given });
 
 const piece = (jig: Jig, name: string) => {
   const found = jig.pieces.find((one) => one.name === name);
@@ -37,7 +37,7 @@ function unbrokenEdge(jig: Jig): number {
 describe('a plate and its box', () => {
   test('a box as long as the plate bears on two lands; a shorter one cannot drop between them', () => {
     const long = sideSpacer.build('S1', [side()], laser);
-    const low = sideSpacer.build('S1', [side({ boxLength: 50.8, clearLength: 120 })], laser);
+    const low = sideSpacer.build('S1', [side({ boxLength: 50.8 })], laser);
     const plate = bounds(piece(low, 'plate').outline);
     expect(unbrokenEdge(long)).toBeLessThan(40);
     expect(unbrokenEdge(low)).toBeGreaterThan(plate.max.x - plate.min.x - 4);

@@ -29,7 +29,7 @@ export const setup = (given: Partial<Setup> = {}): Setup => ({
   backBevel: 0,
   edgeLength: 400,
   boxLength: 330,
-  clearLength: 330,
+  clearLength: Infinity,
   boxReach: 15.875,
   ...given,
 });

@@ -65,7 +65,7 @@ export const cornerFence: JigKind = {
       [bottom, side],
       [side, bottom],
     ] as const) {
-      const onBox = Math.min(armOf(setup) - across.overhang, setup.clearLength);
+      const onBox = Math.min(armOf(setup) - across.overhang, setup.boxLength, setup.clearLength);
       if (onBox < SHORTEST_ON_BOX) {
         return `on the ${setup.edge} edge the arm would bear on ${mmText(onBox)} of the box only; it needs ${mmText(SHORTEST_ON_BOX)}`;
       }
