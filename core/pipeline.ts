@@ -5,6 +5,7 @@ import { fitOrder } from './fit/fit-order.ts';
 import type { DrawerFit } from './fit/types.ts';
 import type { JigPlan, Registration } from './jigs/plan-types.ts';
 import { planJigs } from './jigs/plan.ts';
+import { engravedWords } from './order/engraved-words.ts';
 import type { Order } from './order/types.ts';
 import type { MachineProfile } from './machine/profile.ts';
 import { partsOf } from './parts/parts-of.ts';
@@ -49,9 +50,6 @@ export function designOrder(order: Order, workshop: Workshop): Outcome<Design> {
     findings: [...fits.findings, ...plan.findings, ...parts.findings],
   };
 }
-
-const engravedWords = ({ name, date }: Order): readonly string[] =>
-  date === undefined ? [name] : [name, date];
 
 /** Parts -> files, one part at a time, so that progress can be shown and stopped between them. */
 export function* exportParts(

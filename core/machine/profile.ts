@@ -14,6 +14,8 @@ export interface LayerStyle {
 /** How files for one machine are drawn. Lengths in mm. */
 export interface MachineProfile {
   readonly name: string;
+  /** Where the values come from and what to do before they are trusted. */
+  readonly note: string;
   readonly kind: 'laser' | 'router' | 'none';
   /** What is on the bed, and its measured thickness. */
   readonly sheet: { readonly material: string; readonly thickness: number };

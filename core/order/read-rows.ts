@@ -3,41 +3,64 @@ import { hasErrors } from '../findings/make.ts';
 import { checkCabinet } from './check-cabinet.ts';
 import type { OrderColumn } from './columns.ts';
 import { groupCabinets } from './group-cabinets.ts';
-import type { OrderTerms, RawRow } from './raw-row.ts';
-import { readRow } from './read-row.ts';
-import { stackRows } from './stack-rows.ts';
+import type { OrderTerms, RawRow, RowFinding } from './raw-row.ts';
+import { readRow, type LooseDrawer, type ReadRow } from './read-row.ts';
+import { stackRows, type StackPlace } from './stack-rows.ts';
 import type { Drawer } from './types.ts';
 
 /**
  * Reads the rows of an order, from a CSV or a project file, whose columns are given: the value holds the
  * drawers of the rows that are right, the findings hold every fault of every row, in the order of the rows.
  */
-export function readRows(
+export const readRows = (
   raws: readonly RawRow[],
   terms: OrderTerms,
   columns: readonly OrderColumn[],
-): Outcome<readonly Drawer[]> {
-  const found = new Map<RawRow, Finding[]>(raws.map((raw) => [raw, []]));
-  const rows = raws.map((raw) => {
-    const { row, findings } = readRow(raw, terms, columns);
-    found.get(raw)?.push(...findings);
-    return row;
-  });
-  const cabinets = groupCabinets(rows);
-  const stacks = cabinets.value.map(stackRows);
-  const overRows = [
-    ...cabinets.findings,
-    ...cabinets.value.flatMap(checkCabinet),
-    ...stacks.flatMap((stack) => stack.findings),
-  ];
-  for (const { raw, finding } of overRows) found.get(raw)?.push(finding);
+): Outcome<readonly Drawer[]> => joinRows(raws.map((raw) => readRow(raw, terms, columns)));
 
-  const places = new Map(stacks.flatMap((stack) => stack.places));
+/** A row that has been read by itself. */
+export interface RowReading {
+  readonly row: ReadRow;
+  readonly findings: readonly Finding[];
+}
+
+/** What the rows of one cabinet say together. */
+export interface CabinetReading {
+  readonly findings: readonly RowFinding[];
+  readonly places: readonly (readonly [ReadRow, StackPlace])[];
+}
+
+/** The steps of `joinRows`, so that a caller can keep what they gave for rows that are still the same. */
+export interface JoinSteps {
+  readonly readCabinet: (rows: readonly ReadRow[]) => CabinetReading;
+  readonly placeDrawer: (drawer: LooseDrawer, place: StackPlace) => Drawer;
+}
+
+export const PLAIN_JOIN: JoinSteps = {
+  readCabinet(rows) {
+    const { places, findings } = stackRows(rows);
+    return { places, findings: [...checkCabinet(rows), ...findings] };
+  },
+  placeDrawer: (drawer, place) => ({ ...drawer, ...place }),
+};
+
+/** Puts rows that have been read together into cabinets and stacks. */
+export function joinRows(
+  readings: readonly RowReading[],
+  { readCabinet, placeDrawer }: JoinSteps = PLAIN_JOIN,
+): Outcome<readonly Drawer[]> {
+  const found = new Map<RawRow, Finding[]>(readings.map(({ row, findings }) => [row.raw, [...findings]]));
+  const cabinets = groupCabinets(readings.map(({ row }) => row));
+  const read = cabinets.value.map(readCabinet);
+  for (const { raw, finding } of [...cabinets.findings, ...read.flatMap(({ findings }) => findings)]) {
+    found.get(raw)?.push(finding);
+  }
+  const places = new Map(read.flatMap((cabinet) => cabinet.places));
   const value: Drawer[] = [];
-  for (const row of rows) {
+  for (const { row } of readings) {
     const place = places.get(row);
     const right = row.drawer !== undefined && !hasErrors(found.get(row.raw) ?? []);
-    if (right && place !== undefined) value.push({ ...row.drawer, ...place });
+    if (right && place !== undefined) value.push(placeDrawer(row.drawer, place));
   }
   return { value, findings: [...found.values()].flat() };
 }

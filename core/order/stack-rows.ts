@@ -3,7 +3,8 @@ import { placeWords, type RowFinding } from './raw-row.ts';
 import type { ReadRow } from './read-row.ts';
 import type { Drawer, Position } from './types.ts';
 
-type Place = Pick<Drawer, 'position' | 'first' | 'last'>;
+/** Where a drawer stands in its column. */
+export type StackPlace = Pick<Drawer, 'position' | 'first' | 'last'>;
 
 const RANK: Readonly<Record<Position, number>> = { top: 0, middle: 1, bottom: 2 };
 
@@ -12,7 +13,7 @@ const RANK: Readonly<Record<Position, number>> = { top: 0, middle: 1, bottom: 2 
  * the positions that rows give themselves. A drawer alone in its column is a bottom one.
  */
 export function stackRows(rows: readonly ReadRow[]): {
-  readonly places: readonly (readonly [ReadRow, Place])[];
+  readonly places: readonly (readonly [ReadRow, StackPlace])[];
   readonly findings: readonly RowFinding[];
 } {
   const stacks = new Map<number | undefined, ReadRow[]>();
@@ -21,7 +22,7 @@ export function stackRows(rows: readonly ReadRow[]): {
     if (stack === undefined) stacks.set(row.identity.column, [row]);
     else stack.push(row);
   }
-  const places: (readonly [ReadRow, Place])[] = [];
+  const places: (readonly [ReadRow, StackPlace])[] = [];
   const findings: RowFinding[] = [];
   for (const stack of stacks.values()) {
     let above: Position | undefined;

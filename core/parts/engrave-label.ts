@@ -68,7 +68,7 @@ const shrunk = (line: LabelLine, by: number): LabelLine => ({
 const tooSmall = (part: string, capHeight: number): Finding =>
   warning(
     'parts/label-small',
-    `The text on ${part} has room for capitals of ${capHeight.toFixed(1)} mm only; below ${SMALLEST_CAPITAL} mm they are hard to read. A shorter order name (--name) helps.`,
+    `The text on ${part} has room for capitals of ${capHeight.toFixed(1)} mm only; below ${SMALLEST_CAPITAL} mm they are hard to read. A shorter name of the order helps.`,
     {},
     { part, capHeight },
   );

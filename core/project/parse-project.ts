@@ -1,58 +1,40 @@
 import type { Outcome, Place } from '../findings/finding.ts';
 import { hasErrors } from '../findings/make.ts';
-import { checkFormat } from '../order/check-format.ts';
 import { ORDER_COLUMNS, type OrderColumn } from '../order/columns.ts';
 import { checkDate } from '../order/date.ts';
 import { defined } from '../order/defined.ts';
-import { fieldFindings } from '../order/field-findings.ts';
 import type { RawRow } from '../order/raw-row.ts';
 import { orderTerms } from '../order/read-csv.ts';
 import { readRows } from '../order/read-rows.ts';
-import { parseStandard } from '../rules/parse-standard.ts';
-import { PROJECT_FORMAT, PROJECT_VERSION, projectSchema, type DrawerDocument } from './project-schema.ts';
+import { projectSchema } from './project-schema.ts';
+import { readDocument, type DocumentRow } from './read-document.ts';
 import type { Project } from './types.ts';
-
-const FORMAT = {
-  format: PROJECT_FORMAT,
-  version: PROJECT_VERSION,
-  what: 'project file',
-  code: 'project',
-} as const;
 
 /** Reads a project from its JSON document; the value is null when there is any error. */
 export function parseProject(json: unknown, file: string): Outcome<Project | null> {
-  const format = checkFormat(json, FORMAT, { file });
-  if (format !== undefined) return { value: null, findings: [format] };
-  const read = projectSchema.safeParse(json);
-  if (!read.success) {
-    return { value: null, findings: fieldFindings(read.error.issues, json, 'project/field', { file }) };
-  }
-  const { order } = read.data;
-  const dated = checkDate(order.date, { file, field: 'order.date' });
-  const standard = parseStandard(read.data.standard, file, ['standard']);
+  const read = readDocument(json, file, projectSchema, ({ date }) =>
+    checkDate(date, { file, field: 'order.date' }),
+  );
   // Without a standard nobody knows the styles and kinds that the rows may name.
-  if (standard.value === null) return { value: null, findings: [...dated, ...standard.findings] };
-  const raws = order.drawers.map((drawer, index) => rawFromDocument(drawer, index, file));
-  const rows = readRows(raws, orderTerms(order.unit, standard.value), ORDER_COLUMNS);
-  const findings = [...dated, ...standard.findings, ...rows.findings];
+  if (read.value === null) return { value: null, findings: read.findings };
+  const { order, standard, machine, registration } = read.value;
+  const raws = read.value.rows.map((row, index) => rawFromDocument(row, index, file));
+  const rows = readRows(raws, orderTerms(order.unit, standard), ORDER_COLUMNS);
+  const findings = [...read.findings, ...rows.findings];
   if (hasErrors(findings)) return { value: null, findings };
   const value = {
-    order: { name: order.name, ...defined({ date: order.date }), unit: order.unit, drawers: rows.value },
-    standard: standard.value,
+    order: { ...order, drawers: rows.value },
+    standard,
+    ...defined({ machine, registration }),
   };
   return { value, findings };
 }
 
-function rawFromDocument(drawer: DrawerDocument, index: number, file: string): RawRow {
-  const cells: Partial<Record<OrderColumn, string>> = {};
-  for (const column of ORDER_COLUMNS) {
-    const text = drawer[column]?.trim() ?? '';
-    if (text !== '') cells[column] = text;
-  }
+function rawFromDocument({ row, cells }: DocumentRow, index: number, file: string): RawRow {
   const named =
     cells.cabinet === undefined || cells.drawer === undefined
       ? {}
       : { drawer: `${cells.cabinet} / ${cells.drawer}` };
   const at = (column: OrderColumn): Place => ({ file, field: `order.drawers.${index}.${column}`, ...named });
-  return { row: drawer.row ?? 0, cells, at };
+  return { row, cells, at };
 }

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { forEachColumn } from '../order/columns.ts';
-import { readNameCell } from '../order/text-cell.ts';
+import { nameFault } from '../order/name.ts';
 import { strict } from '../rules/standard-fields.ts';
 
 export const PROJECT_FORMAT = 'overhang-project';
@@ -15,23 +15,33 @@ const drawer = strict({
   ...forEachColumn(cell),
 });
 
-const name = z.string().superRefine((text, context) => {
-  const read = readNameCell(text, { unit: 'in', styles: [], cabinetKinds: [] });
-  if (text.trim() === '') context.addIssue('it is empty; write a name');
-  else if (!read.ok) context.addIssue(read.reason);
+const rightName = z.string().superRefine((text, context) => {
+  const fault = nameFault(text);
+  if (fault !== undefined) context.addIssue(fault);
 });
 
-/** The document of a project, whose rows and standard are still text. */
-export const projectSchema = strict({
-  format: z.literal(PROJECT_FORMAT),
-  version: z.literal(PROJECT_VERSION),
-  order: strict({
-    name,
-    date: z.string().exactOptional(),
-    unit: z.enum(['in', 'mm']),
-    drawers: z.array(drawer),
-  }),
-  standard: z.unknown(),
-});
+/** The document of a project, whose rows, standard and machine are still text. */
+const documentSchema = (name: z.ZodType<string>) =>
+  strict({
+    format: z.literal(PROJECT_FORMAT),
+    version: z.literal(PROJECT_VERSION),
+    order: strict({
+      name,
+      date: z.string().exactOptional(),
+      unit: z.enum(['in', 'mm']),
+      drawers: z.array(drawer),
+    }),
+    standard: z.unknown(),
+    machine: z.unknown().optional(),
+    /** What the jigs register on. */
+    jigs: z.enum(['edge', 'corner']).exactOptional(),
+  });
 
+/** Of a project that is to be made. */
+export const projectSchema = documentSchema(rightName);
+
+/** Of a project in work, whose name may be wrong as its cells may. */
+export const draftSchema = documentSchema(z.string());
+
+export type ProjectDocument = z.output<typeof projectSchema>;
 export type DrawerDocument = z.output<typeof drawer>;

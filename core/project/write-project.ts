@@ -1,25 +1,15 @@
-import { defined } from '../order/defined.ts';
 import { drawerCells } from '../order/drawer-cells.ts';
 import type { Drawer, LengthUnit } from '../order/types.ts';
-import { standardDocument } from '../rules/write-standard.ts';
-import { PROJECT_FORMAT, PROJECT_VERSION } from './project-schema.ts';
 import type { Project } from './types.ts';
+import { writeDocument } from './write-document.ts';
 
 /** Writes a project as JSON text that `parseProject` reads back the same, ending in a line break. */
-export function writeProject({ order, standard }: Project): string {
-  const { name, date, unit } = order;
-  const document = {
-    format: PROJECT_FORMAT,
-    version: PROJECT_VERSION,
-    order: {
-      name,
-      ...defined({ date }),
-      unit,
-      drawers: order.drawers.map((drawer) => drawerDocument(drawer, unit)),
-    },
-    standard: standardDocument(standard),
-  };
-  return `${JSON.stringify(document, undefined, 2)}\n`;
+export function writeProject(project: Project): string {
+  const { drawers, unit } = project.order;
+  return writeDocument(
+    project,
+    drawers.map((drawer) => drawerDocument(drawer, unit)),
+  );
 }
 
 const drawerDocument = (drawer: Drawer, unit: LengthUnit): object => ({

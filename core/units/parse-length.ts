@@ -25,15 +25,27 @@ const ANY_UNIT =
   /(?<!\p{L})(?:millimet(?:er|re)s?|mm|centimet(?:er|re)s?|cm|inch(?:es)?|in|met(?:er|re)s?|m)(?!\p{L})|"/iu;
 
 /** Tenths of a millimetre in one unit: whole numbers, so that a length is rounded once. */
-const TENTHS = { in: 254n, mm: 10n, cm: 100n } as const;
+export const TENTHS = { in: 254n, mm: 10n, cm: 100n } as const;
 
 /** `15-Mar`, `Mar-32`: what spreadsheets make of 3/15 and 3/32. */
 const DATE =
   /^(?:\d{1,4}[-/. ])?(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*(?:[-/. ]\d{1,4})?$/i;
 
-const EXAMPLE = { in: '1-7/16 in', mm: '36.5 mm' } as const;
+export const EXAMPLE = { in: '1-7/16 in', mm: '36.5 mm' } as const;
 
 const refuse = (reason: string): Refusal => ({ ok: false, reason });
+
+/** A length as it was written, exact: `numerator / denominator` of its unit, or of no unit. */
+export interface WrittenLength {
+  readonly ok: true;
+  /** Below 0 when a minus sign stands before it. */
+  readonly numerator: bigint;
+  readonly denominator: bigint;
+  /** Null for a bare number. */
+  readonly unit: keyof typeof TENTHS | null;
+  /** Whether it was written with a slash. */
+  readonly fraction: boolean;
+}
 
 /**
  * Reads a length as people write it and returns millimetres, exact to one rounding.
@@ -42,8 +54,19 @@ const refuse = (reason: string): Refusal => ({ ok: false, reason });
  * @example parseLength('36,5', { unit: 'mm' }) // { ok: true, mm: 36.5 }
  */
 export function parseLength(text: string, options: LengthOptions): LengthResult {
-  const { unit: bareUnit, sign = 'positive', zero = sign === 'any' } = options;
-  const plain = plainLengthText(text);
+  const { unit: bareUnit } = options;
+  const written = readLength(plainLengthText(text), bareUnit);
+  if (!written.ok) return written;
+  const { numerator, denominator, unit, fraction } = written;
+  if (fraction && unit === null && bareUnit === 'mm') return refuse(BARE_FRACTION);
+  return lengthInRange(exactRatio(numerator * TENTHS[unit ?? bareUnit], denominator * 10n), options);
+}
+
+export const BARE_FRACTION =
+  'a fraction without a unit stands where millimetres are read; write the unit, such as 7/16 in, or decimals, such as 11.1';
+
+/** Reads one length in plain characters, of any size and sign. */
+export function readLength(plain: string, bareUnit: LengthUnit): WrittenLength | Refusal {
   if (plain === '') return refuse(`nothing is written; write a length such as ${EXAMPLE[bareUnit]}`);
   if (plain.length > LONGEST_TEXT) {
     return refuse(`this is too long for a length; write one such as ${EXAMPLE[bareUnit]}`);
@@ -56,14 +79,11 @@ export function parseLength(text: string, options: LengthOptions): LengthResult 
   const [, mark = '', digits = ''] = /^([-+]?) ?(.*)$/.exec(body) ?? [];
   const number = parseNumber(digits);
   if (!number.ok) return number;
-  if (number.fraction && unitText === undefined && bareUnit === 'mm') {
-    return refuse(
-      'a fraction without a unit stands where millimetres are read; write the unit, such as 7/16 in, or decimals, such as 11.1',
-    );
-  }
-  const tenths = TENTHS[unitText === undefined ? bareUnit : unitOf(unitText)];
-  const size = exactRatio(number.numerator * tenths, number.denominator * 10n);
-  return inRange(mark === '-' && size !== 0 ? -size : size, { unit: bareUnit, sign, zero });
+  return {
+    ...number,
+    numerator: mark === '-' ? -number.numerator : number.numerator,
+    unit: unitText === undefined ? null : unitOf(unitText),
+  };
 }
 
 const unitOf = (text: string): keyof typeof TENTHS =>
@@ -91,14 +111,16 @@ function notOneNumber(body: string, unitText: string | undefined, bareUnit: Leng
   return undefined;
 }
 
-function inRange(mm: number, options: Required<LengthOptions>): LengthResult {
-  const least = options.zero ? 'of 0 or more' : 'above 0';
-  if (mm < 0 && options.sign === 'positive') return refuse(`the length is negative; write one ${least}`);
-  if (mm === 0 && !options.zero) {
+/** A length in mm, or the reason that it is not one that the options accept. */
+export function lengthInRange(
+  mm: number,
+  { sign = 'positive', zero = sign === 'any' }: LengthOptions,
+): LengthResult {
+  const least = zero ? 'of 0 or more' : 'above 0';
+  if (mm < 0 && sign === 'positive') return refuse(`the length is negative; write one ${least}`);
+  if (mm === 0 && !zero) {
     return refuse(
-      options.sign === 'any'
-        ? 'the length is 0; write one that is not'
-        : `the length is 0; write one ${least}`,
+      sign === 'any' ? 'the length is 0; write one that is not' : `the length is 0; write one ${least}`,
     );
   }
   if (Math.abs(mm) > LARGEST_LENGTH) {

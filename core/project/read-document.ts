@@ -1,0 +1,80 @@
+import type { Finding, Outcome } from '../findings/finding.ts';
+import { checkFormat } from '../order/check-format.ts';
+import { ORDER_COLUMNS, type OrderColumn } from '../order/columns.ts';
+import { fieldFindings } from '../order/field-findings.ts';
+import type { Registration } from '../jigs/plan-types.ts';
+import { parseMachine } from '../machine/parse-machine.ts';
+import type { MachineProfile } from '../machine/profile.ts';
+import { parseStandard } from '../rules/parse-standard.ts';
+import type { ShopStandard } from '../rules/types.ts';
+import {
+  PROJECT_FORMAT,
+  PROJECT_VERSION,
+  type draftSchema,
+  type DrawerDocument,
+  type ProjectDocument,
+} from './project-schema.ts';
+
+const FORMAT = {
+  format: PROJECT_FORMAT,
+  version: PROJECT_VERSION,
+  what: 'project file',
+  code: 'project',
+} as const;
+
+/** The cells of a drawer, trimmed, and the row of the file that it came from, if it says so. */
+export interface DocumentRow {
+  readonly row: number;
+  readonly cells: Readonly<Partial<Record<OrderColumn, string>>>;
+}
+
+/** A project file whose structure is right: standard and machine are read, the cells are still text. */
+export interface ReadDocument {
+  readonly order: Omit<ProjectDocument['order'], 'drawers'>;
+  readonly rows: readonly DocumentRow[];
+  readonly standard: ShopStandard;
+  /** Absent when the file holds none. */
+  readonly machine?: MachineProfile;
+  readonly registration?: Registration;
+}
+
+/** Reads the structure of a project file; the value is null when any of it is wrong. */
+export function readDocument(
+  json: unknown,
+  file: string,
+  schema: typeof draftSchema,
+  /** What else the caller finds wrong with the order, told before the standard's faults. */
+  checkOrder: (order: ReadDocument['order']) => readonly Finding[],
+): Outcome<ReadDocument | null> {
+  const format = checkFormat(json, FORMAT, { file });
+  if (format !== undefined) return { value: null, findings: [format] };
+  const read = schema.safeParse(json);
+  if (!read.success) {
+    return { value: null, findings: fieldFindings(read.error.issues, json, 'project/field', { file }) };
+  }
+  const { drawers, ...order } = read.data.order;
+  const standard = parseStandard(read.data.standard, file, ['standard']);
+  const machine =
+    read.data.machine === undefined ? undefined : parseMachine(read.data.machine, file, ['machine']);
+  const findings = [...checkOrder(order), ...standard.findings, ...(machine?.findings ?? [])];
+  if (standard.value === null || machine?.value === null) return { value: null, findings };
+  return {
+    value: {
+      order,
+      rows: drawers.map((drawer) => ({ row: drawer.row ?? 0, cells: cellsOf(drawer) })),
+      standard: standard.value,
+      ...(machine === undefined ? {} : { machine: machine.value }),
+      ...(read.data.jigs === undefined ? {} : { registration: read.data.jigs }),
+    },
+    findings,
+  };
+}
+
+function cellsOf(drawer: DrawerDocument): DocumentRow['cells'] {
+  const cells: Partial<Record<OrderColumn, string>> = {};
+  for (const column of ORDER_COLUMNS) {
+    const text = drawer[column]?.trim() ?? '';
+    if (text !== '') cells[column] = text;
+  }
+  return cells;
+}

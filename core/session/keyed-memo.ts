@@ -1,0 +1,51 @@
+/** A computation whose results are kept as long as its arguments are the same. */
+export interface KeyedMemo<K, A extends readonly unknown[], R> {
+  /** The kept result for the key if the arguments are the same; else a new one. */
+  readonly get: (key: K, ...args: A) => R;
+  /** Forgets the results that were not asked for since the last time. */
+  readonly endRound: () => void;
+}
+
+interface MemoOptions<A, R> {
+  /** Whether arguments are the same; by default if they are identical, item by item. */
+  readonly same?: (before: A, after: A) => boolean;
+  /**
+   * Lets a new result give way to the one before it, where both say the same, so that what is made of it can
+   * be kept too.
+   */
+  readonly keep?: (before: R, after: R) => R;
+}
+
+/** Keeps one result for each key. */
+export function keyedMemo<K, A extends readonly unknown[], R>(
+  compute: (...args: A) => R,
+  { same = sameItems, keep = (_before, after) => after }: MemoOptions<A, R> = {},
+): KeyedMemo<K, A, R> {
+  let last = new Map<K, { readonly args: A; readonly result: R }>();
+  let now: typeof last = new Map();
+  return {
+    get(key, ...args) {
+      const known = now.get(key) ?? last.get(key);
+      if (known !== undefined && same(known.args, args)) {
+        now.set(key, known);
+        return known.result;
+      }
+      const computed = compute(...args);
+      const result = known === undefined ? computed : keep(known.result, computed);
+      now.set(key, { args, result });
+      return result;
+    },
+    endRound() {
+      last = now;
+      now = new Map();
+    },
+  };
+}
+
+/** Whether two lists hold the very same items. */
+export const sameItems = (a: readonly unknown[], b: readonly unknown[]): boolean =>
+  a.length === b.length && a.every((item, index) => Object.is(item, b[index]));
+
+/** The list that was there before if the later one holds the very same items. */
+export const keepList = <T>(before: readonly T[] | undefined, after: readonly T[]): readonly T[] =>
+  before !== undefined && sameItems(before, after) ? before : after;

@@ -1,0 +1,273 @@
+import { isDeepStrictEqual } from 'node:util';
+import * as fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { hasErrors } from '../../core/findings/make.ts';
+import { compensate } from '../../core/parts/compensate.ts';
+import { designOrder } from '../../core/pipeline.ts';
+import { parseProject } from '../../core/project/parse-project.ts';
+import { writeDraft } from '../../core/project/write-draft.ts';
+import type { OrderColumn } from '../../core/order/columns.ts';
+import type { Draft } from '../../core/project/draft.ts';
+import { createDesignSession, type DesignSession } from '../../core/session/design-session.ts';
+import type { Designed } from '../../core/session/types.ts';
+import { STROKE_FONT } from '../../shared/library.ts';
+import { readMachine } from '../jigs/setups.ts';
+import { demoDraft, firstRows } from './drafts.ts';
+import { anyEdit } from './edits.ts';
+
+const SEED = 20_310_601;
+
+const fresh = (draft: Draft): Designed => createDesignSession(STROKE_FONT).design(draft, 1);
+
+const withCell = (draft: Draft, rowId: string, column: OrderColumn, text: string): Draft => ({
+  ...draft,
+  rows: draft.rows.map((row) =>
+    row.id === rowId ? { ...row, cells: { ...row.cells, [column]: text } } : row,
+  ),
+});
+
+/** A session that has designed a draft, and what it designed. */
+function opened(draft: Draft): { readonly session: DesignSession; readonly before: Designed } {
+  const session = createDesignSession(STROKE_FONT);
+  return { session, before: session.design(draft, 1) };
+}
+
+/** What is equal to what the earlier design had under the same name, but another object. */
+function madeAnew(before: Designed, after: Designed): readonly string[] {
+  const named = ({ fits, jigs, parts }: Designed): ReadonlyMap<string, unknown> =>
+    new Map<string, unknown>([
+      ...Object.entries(fits),
+      ...jigs.map((jig) => [`jig ${jig.id}`, jig] as const),
+      ...parts.map((part) => [`part ${part.id}`, part] as const),
+    ]);
+  const earlier = named(before);
+  return [...named(after)]
+    .filter(([name, item]) => item !== earlier.get(name) && isDeepStrictEqual(item, earlier.get(name)))
+    .map(([name]) => name);
+}
+
+describe('design gives what the plain chain gives', () => {
+  test.each([
+    ['harbor-library', 'edge', 'laser-6'],
+    ['harbor-library', 'corner', 'laser-3'],
+    ['boathouse-frameless', 'corner', 'router'],
+    ['boathouse-frameless', 'edge', 'none'],
+  ] as const)('for %s, jigs on %s, machine %s', (name, registration, machine) => {
+    const draft: Draft = { ...demoDraft(name), registration, machine: readMachine(machine) };
+    const session = createDesignSession(STROKE_FONT);
+    const designed = session.design(draft, 7);
+    const project = parseProject(JSON.parse(writeDraft(draft)), 'a.json').value;
+    if (project === null) throw new Error('the demo order has errors');
+    // A project file keeps no rows; a draft counts its own.
+    const drawers = project.order.drawers.map((drawer, index) => ({ ...drawer, row: index + 1 }));
+    const { value, findings } = designOrder(
+      { ...project.order, drawers },
+      { standard: draft.standard, machine: draft.machine, registration, font: STROKE_FONT },
+    );
+    expect(hasErrors(findings)).toBe(false);
+    expect(designed.revision).toBe(7);
+    expect(designed.findings.map(({ finding }) => finding)).toEqual(findings);
+    expect(Object.values(designed.fits)).toEqual(value.fits);
+    expect(Object.keys(designed.fits)).toEqual(draft.rows.map(({ id }) => id));
+    expect(designed.jigs).toEqual(value.plan.jigs);
+    expect(designed.uses).toEqual(
+      value.plan.uses.map(({ fit, edge, jig, overhang }) => ({
+        rowId: draft.rows[fit.drawer.row - 1]?.id,
+        edge,
+        jigId: jig.id,
+        overhang,
+      })),
+    );
+    for (const [index, part] of value.parts.entries()) {
+      const { features: _features, ...summary } = part;
+      expect(designed.parts[index]).toEqual(summary);
+      expect(session.part(part.id)).toEqual({
+        part,
+        followed: compensate(part, draft.machine).value,
+      });
+    }
+    expect(designed.parts).toHaveLength(value.parts.length);
+  });
+
+  test('after any edits it is what a fresh session gives', () => {
+    const start = firstRows(demoDraft(), 7);
+    fc.assert(
+      fc.property(fc.array(anyEdit, { minLength: 1, maxLength: 6 }), (edits) => {
+        const session = createDesignSession(STROKE_FONT);
+        session.design(start, 0);
+        let draft = start;
+        for (const edit of edits) {
+          draft = edit.apply(draft);
+          expect([edit.words, session.design(draft, 1)]).toEqual([edit.words, fresh(draft)]);
+        }
+        // Undo: an earlier draft, whose rows are the very same objects.
+        expect(session.design(start, 1)).toEqual(fresh(start));
+      }),
+      { seed: SEED, numRuns: 20 },
+    );
+  });
+});
+
+describe('design keeps what did not change', () => {
+  const draft = demoDraft();
+
+  test('everything, when the draft is the same', () => {
+    const { session, before } = opened(draft);
+    const after = session.design({ ...draft }, 2);
+    expect(after.revision).toBe(2);
+    for (const field of ['findings', 'fits', 'jigs', 'uses', 'parts'] as const) {
+      expect(after[field]).toBe(before[field]);
+    }
+    const [part] = before.parts;
+    expect(session.part(part?.id ?? '')).toBe(session.part(part?.id ?? ''));
+  });
+
+  test('the fits of all other drawers, and the jigs whose set-ups are the same', () => {
+    const { session, before } = opened(draft);
+    const after = session.design(withCell(draft, 'r1', 'front_h', '7'), 2);
+    const changed = draft.rows.map(({ id }) => id).filter((id) => after.fits[id] !== before.fits[id]);
+    expect(changed).toEqual(['r1']);
+    expect(after.fits['r1']?.frontH).toBeCloseTo(177.8, 9);
+    // A top overhang has no jig: none is made anew.
+    expect(after.jigs).toBe(before.jigs);
+    expect(after.parts).toBe(before.parts);
+  });
+
+  test('the jigs that other drawers use, when an overhang changes', () => {
+    const { session, before } = opened(draft);
+    const after = session.design(withCell(draft, 'r1', 'bottom', 'lap 5 mm'), 2);
+    const kept = after.jigs.filter((jig) => before.jigs.includes(jig));
+    expect(kept.length).toBeGreaterThan(before.jigs.length / 2);
+    expect(kept.length).toBeLessThan(after.jigs.length);
+    const others = after.parts.filter((part) => kept.some(({ id }) => id === part.jig));
+    expect(others.filter((part) => !before.parts.includes(part))).toEqual([]);
+  });
+
+  test('after any edits, whatever says the same under the same name', () => {
+    const start = firstRows(draft, 9);
+    fc.assert(
+      fc.property(fc.array(anyEdit, { minLength: 1, maxLength: 4 }), (edits) => {
+        const session = createDesignSession(STROKE_FONT);
+        let given = start;
+        let before = session.design(given, 0);
+        for (const edit of edits) {
+          given = edit.apply(given);
+          const after = session.design(given, 1);
+          expect([edit.words, ...madeAnew(before, after)]).toEqual([edit.words]);
+          before = after;
+        }
+      }),
+      { seed: SEED + 1, numRuns: 25 },
+    );
+  });
+
+  test('all, when a cell is written in another way', () => {
+    const { session, before } = opened(withCell(draft, 'r2', 'opening_w', '15'));
+    const after = session.design(withCell(draft, 'r2', 'opening_w', '15.0 in'), 2);
+    expect(after.fits).toBe(before.fits);
+    expect(after.jigs).toBe(before.jigs);
+  });
+
+  test('jigs and parts, when a row is moved and every finding has another number', () => {
+    const faulty = withCell(draft, 'r9', 'opening_w', 'wide');
+    const { session, before } = opened(faulty);
+    const [first, ...rest] = faulty.rows;
+    if (first === undefined) throw new RangeError('the demo order has no rows');
+    const extra = { id: 'x1', cells: { ...first.cells, cabinet: 'X', room: 'New room' } };
+    const after = session.design({ ...faulty, rows: [extra, first, ...rest] }, 2);
+    expect(after.jigs.map(({ id }) => id)).toEqual(before.jigs.map(({ id }) => id));
+    const kept = after.jigs.filter((jig) => before.jigs.includes(jig));
+    expect(kept.length).toBeGreaterThan(0);
+  });
+});
+
+describe('design names the rows of its findings', () => {
+  test('a wrong cell by the row that it stands in, wherever that has moved', () => {
+    const faulty = withCell(demoDraft(), 'r5', 'opening_w', 'wide');
+    const moved = { ...faulty, rows: faulty.rows.toReversed() };
+    for (const draft of [faulty, moved]) {
+      const { findings, fits } = fresh(draft);
+      const lengths = findings.filter(({ finding }) => finding.code === 'order/length');
+      expect(lengths.map(({ rowId }) => rowId)).toEqual(['r5']);
+      expect(lengths[0]?.finding.at).toMatchObject({
+        row: draft.rows.findIndex(({ id }) => id === 'r5') + 1,
+        column: 'opening_w',
+      });
+      expect(fits['r5']).toBeUndefined();
+    }
+  });
+
+  test('a name or date that is wrong by no row, and an order without drawers', () => {
+    const { findings, fits, jigs } = fresh({ ...demoDraft(), name: ' ', date: '2031-13-01', rows: [] });
+    expect(findings.map(({ rowId, finding }) => [rowId, finding.code])).toEqual([
+      [null, 'order/name'],
+      [null, 'order/date'],
+      [null, 'order/no-rows'],
+    ]);
+    expect([fits, jigs]).toEqual([{}, []]);
+  });
+
+  test('a drawer that no jig can set by its own row', () => {
+    const draft = firstRows({ ...demoDraft(), machine: readMachine('router') }, 2);
+    const thin = withCell(withCell(draft, 'r1', 'front_thickness', '1/4'), 'r2', 'front_thickness', '1/4');
+    const { findings, fits } = fresh(thin);
+    const none = findings.filter(({ finding }) => finding.code === 'jigs/none');
+    expect(new Set(none.map(({ rowId }) => rowId))).toEqual(new Set(['r1', 'r2']));
+    expect(Object.keys(fits)).toEqual(['r1', 'r2']);
+  });
+
+  test('a row whose fit is an error has a fit to be seen, but no jig', () => {
+    const draft = withCell(firstRows(demoDraft(), 4), 'r2', 'box_w', '20');
+    const { findings, fits, uses } = fresh(draft);
+    expect(findings.filter(({ rowId }) => rowId === 'r2').map(({ finding }) => finding.code)).toContain(
+      'fit/box-too-wide',
+    );
+    expect(fits['r2']?.boxW).toBeCloseTo(508, 9);
+    expect(new Set(uses.map(({ rowId }) => rowId))).toEqual(new Set(['r1', 'r3', 'r4']));
+  });
+
+  test('a row without room for a box has no fit', () => {
+    const { findings, fits } = fresh(withCell(firstRows(demoDraft(), 2), 'r1', 'opening_w', '1/8'));
+    expect(findings.map(({ finding }) => finding.code)).toContain('fit/no-box');
+    expect(Object.keys(fits)).toEqual(['r2']);
+  });
+});
+
+describe('part', () => {
+  test('is null before a design and for a part that there is not', () => {
+    const session = createDesignSession(STROKE_FONT);
+    expect(session.part('B1-plate')).toBeNull();
+    session.design(demoDraft(), 1);
+    expect(session.part('Z9-plate')).toBeNull();
+  });
+});
+
+describe('output', () => {
+  test('is null before a design and when anything is an error', () => {
+    const session = createDesignSession(STROKE_FONT);
+    expect(session.output()).toBeNull();
+    session.design(withCell(demoDraft(), 'r3', 'qty', '0'), 1);
+    expect(session.output()).toBeNull();
+  });
+
+  test('has two cut files for every part, the tables, and lists them in the manifest', () => {
+    const session = createDesignSession(STROKE_FONT);
+    const { parts } = session.design(firstRows(demoDraft(), 4), 1);
+    const output = session.output();
+    if (output === null) throw new Error('the demo order has errors');
+    const files = [...output.steps()].flatMap((step) => step.files);
+    const paths = files.map(({ path }) => path);
+    expect(paths.filter((path) => path.startsWith('dxf/'))).toHaveLength(parts.length);
+    expect(paths.filter((path) => path.startsWith('svg/'))).toHaveLength(parts.length);
+    expect(paths.slice(-4)).toEqual(['fit.csv', 'schedule.csv', 'parts.csv', 'read-first.txt']);
+    const listed = files.map(({ path, text, report }) => ({
+      path,
+      size: text.length,
+      sha256: `hash of ${path}`,
+      ...(report === undefined ? {} : { report }),
+    }));
+    const manifest = JSON.parse(output.manifest(listed));
+    expect(manifest.files.map((file: { path: string }) => file.path)).toEqual(paths.toSorted());
+    expect(manifest.files[0].sha256).toBe(`hash of ${paths.toSorted()[0]}`);
+  });
+});
