@@ -12,9 +12,10 @@ export interface Call {
   readonly topic?: 'make' | 'check';
   readonly order: string;
   readonly standard?: string;
-  readonly machine: string;
+  /** Absent: the project's, or the usual one. */
+  readonly machine?: string;
   readonly unit?: LengthUnit;
-  readonly registration: Registration;
+  readonly registration?: Registration;
   readonly date?: string;
   readonly name?: string;
   readonly out: string;
@@ -45,12 +46,10 @@ export function readArguments(words: readonly string[]): Call {
   const base: Call = {
     command: 'help',
     order: order ?? '',
-    machine: values.machine ?? Object.keys(MACHINES)[0] ?? '',
-    registration: 'edge',
     out: values.out ?? '',
   };
   if (values.version === true) return { ...base, command: 'version' };
-  if (values.help === true || (first === undefined && words.length === 0) || first === 'help') {
+  if (values.help === true || first === 'help') {
     return topic === undefined ? base : { ...base, topic };
   }
   if (topic === undefined) {
@@ -74,10 +73,12 @@ export function readArguments(words: readonly string[]): Call {
     throw new BadCall(`--date is "${values.date}"; write a date as YYYY-MM-DD`);
   }
   const unit = choice('units', values.units, ['in', 'mm'] as const);
+  const registration = choice('jigs', values.jigs, ['edge', 'corner'] as const);
   return {
     ...base,
     command: topic,
-    registration: choice('jigs', values.jigs, ['edge', 'corner'] as const) ?? 'edge',
+    ...(registration === undefined ? {} : { registration }),
+    ...(values.machine === undefined ? {} : { machine: values.machine }),
     ...(values.standard === undefined ? {} : { standard: values.standard }),
     ...(unit === undefined ? {} : { unit }),
     ...(values.date === undefined ? {} : { date: values.date }),

@@ -13,7 +13,8 @@ const GENERAL = `overhang - from an overlay standard and an order to the jigs th
   overhang check ORDER            reads and fits an order, writes nothing
   overhang help make              the options of a command
 
-ORDER is a CSV file (see README) or a project file.
+ORDER is a CSV file (see README) or a project file, which also holds a shop standard and may
+hold a machine profile and what jigs register on; options take their place.
 Exit codes: 0 done, 1 faults in the input, 2 a bad call.
 `;
 

@@ -3,26 +3,31 @@ import { basename, extname } from 'node:path';
 import type { Finding, Outcome } from '../../core/findings/finding.ts';
 import { readOrderCsv } from '../../core/order/read-csv.ts';
 import { parseProject } from '../../core/project/parse-project.ts';
+import type { Registration } from '../../core/jigs/plan-types.ts';
 import type { Order } from '../../core/order/types.ts';
 import type { MachineProfile } from '../../core/machine/profile.ts';
 import { parseMachine } from '../../core/machine/parse-machine.ts';
 import { parseStandard } from '../../core/rules/parse-standard.ts';
 import type { ShopStandard } from '../../core/rules/types.ts';
 import { decodeText } from '../../shared/decode-text.ts';
+import { extensionOf, PROJECT_EXTENSIONS } from '../../shared/document-kinds.ts';
 import { MACHINES, STANDARDS } from '../../shared/library.ts';
 import type { Call } from './arguments.ts';
 import { BadCall } from './output.ts';
 
 type Parse<T> = (json: unknown, file: string) => Outcome<T | null>;
 
-/** A machine profile by its name or by the path of its file. */
-export const loadMachine = (name: string): Promise<Outcome<MachineProfile | null>> =>
+/** A machine profile by its name or by the path of its file; without a name the first that is known. */
+export const loadMachine = (name = Object.keys(MACHINES)[0] ?? ''): Promise<Outcome<MachineProfile | null>> =>
   loadNamed('machine', name, MACHINES, parseMachine);
 
 /** What a call names: its order and the shop standard that goes with it. */
 export interface Loaded {
   readonly order: Order;
   readonly standard: ShopStandard;
+  /** Of a project file that holds them. */
+  readonly machine?: MachineProfile;
+  readonly registration?: Registration;
 }
 
 /**
@@ -38,13 +43,13 @@ export async function loadOrder(call: Call): Promise<Outcome<Loaded | null>> {
   findings.push(...(given?.findings ?? []));
   if (given !== null && given.value === null) return { value: null, findings };
 
-  if (extname(call.order).toLowerCase() === '.json') {
+  if (PROJECT_EXTENSIONS.some((known) => known === extensionOf(call.order))) {
     const project = parseProject(parseJson(text, call.order), file);
     findings.push(...project.findings);
     if (project.value === null) return { value: null, findings };
-    const { order, standard } = project.value;
+    const { order, standard, ...made } = project.value;
     return {
-      value: { order: renamed(order, call), standard: given?.value ?? standard },
+      value: { ...made, order: renamed(order, call), standard: given?.value ?? standard },
       findings,
     };
   }

@@ -7,18 +7,20 @@ import { hasErrors } from '../../core/findings/make.ts';
 import { settingsText } from '../../core/jigs/settings-text.ts';
 import { designOrder, type Design, type Workshop } from '../../core/pipeline.ts';
 import { STROKE_FONT } from '../../shared/library.ts';
+import { freshFolder } from '../files/fresh-folder.ts';
+import { codeOf, reasonOf, Refusal } from '../files/refusal.ts';
 import type { Call } from './arguments.ts';
 import { cautionText } from './help.ts';
 import { loadMachine, loadOrder } from './load.ts';
-import { EXIT, type ExitCode, type Output } from './output.ts';
-import { findingCounts, findingLines } from './print-findings.ts';
+import { BadCall, EXIT, type ExitCode, type Output } from './output.ts';
+import { counted, findingCounts, findingLines } from './print-findings.ts';
 import { progress } from './progress.ts';
-import { freshFolder } from './write-folder.ts';
 
 /** `overhang make`: an order in, a folder of cut files and tables out. */
 export async function make(call: Call, output: Output): Promise<ExitCode> {
-  const machine = await loadMachine(call.machine);
   const loaded = await loadOrder(call);
+  const own = call.machine === undefined ? loaded.value?.machine : undefined;
+  const machine = own === undefined ? await loadMachine(call.machine) : { value: own, findings: [] };
   const findings: Finding[] = [...machine.findings, ...loaded.findings];
   if (machine.value === null || loaded.value === null || hasErrors(findings)) {
     return refuse(call, findings, output);
@@ -26,14 +28,14 @@ export async function make(call: Call, output: Output): Promise<ExitCode> {
   const workshop: Workshop = {
     standard: loaded.value.standard,
     machine: machine.value,
-    registration: call.registration,
+    registration: call.registration ?? loaded.value.registration ?? 'edge',
     font: STROKE_FONT,
   };
   const design = designOrder(loaded.value.order, workshop);
   findings.push(...design.findings);
   if (hasErrors(findings)) return refuse(call, findings, output);
 
-  const folder = await freshFolder(call.out);
+  const folder = await freshFolder(call.out).catch(badOut);
   try {
     const files: ListedFile[] = [];
     const show = progress(output);
@@ -66,8 +68,15 @@ export async function make(call: Call, output: Output): Promise<ExitCode> {
     return EXIT.ok;
   } catch (problem) {
     await folder.discard();
-    throw problem;
+    return badOut(problem);
   }
+}
+
+/** A folder that may not or cannot be written is a bad `--out`. */
+function badOut(problem: unknown): never {
+  if (problem instanceof Refusal) throw new BadCall(`--out ${problem.message}`);
+  if (codeOf(problem) === '') throw problem;
+  throw new BadCall(`--out cannot be written: ${reasonOf(problem)}; name another folder`);
 }
 
 function refuse(call: Call, findings: readonly Finding[], output: Output): ExitCode {
@@ -88,11 +97,11 @@ function summary(
   const jigs = plan.jigs.map((jig) => {
     const served = new Set(plan.uses.filter((use) => use.jig === jig).map(({ fit }) => fit));
     const number = [...served].reduce((sum, { drawer }) => sum + drawer.qty, 0);
-    return `  ${jig.id.padEnd(5)}${jig.kind.padEnd(14)}${settingsText(jig, order.unit).padEnd(44)}${number} ${number === 1 ? 'drawer' : 'drawers'}`;
+    return `  ${jig.id.padEnd(5)}${jig.kind.padEnd(14)}${settingsText(jig, order.unit).padEnd(46)} ${counted(number, 'drawer')}`;
   });
   return [
-    `${order.name}: ${drawers} drawers on ${fits.length} lines, ${standard.name}`,
-    `${plan.jigs.length} jigs, ${parts.length} parts (${pieces} pieces) of ${machine.sheet.material} ${machine.sheet.thickness} mm, ${machine.name}`,
+    `${order.name}: ${counted(drawers, 'drawer')} on ${counted(fits.length, 'line')}, ${standard.name}`,
+    `${counted(plan.jigs.length, 'jig')}, ${counted(parts.length, 'part')} (${counted(pieces, 'piece')}) of ${machine.sheet.material} ${machine.sheet.thickness} mm, ${machine.name}`,
     ...jigs,
     findingCounts(findings),
     ...(order.date === undefined ? ['no date is engraved: give one with --date YYYY-MM-DD'] : []),

@@ -14,9 +14,11 @@ export function findingLines(findings: readonly Finding[], file: string): readon
 
 /** `2 errors, 1 warning` */
 export function findingCounts(findings: readonly Finding[]): string {
-  const count = (severity: Finding['severity'], word: string) => {
-    const number = findings.filter((finding) => finding.severity === severity).length;
-    return `${number} ${word}${number === 1 ? '' : 's'}`;
-  };
-  return `${count('error', 'error')}, ${count('warning', 'warning')}`;
+  const count = (severity: Finding['severity']) =>
+    counted(findings.filter((finding) => finding.severity === severity).length, severity);
+  return `${count('error')}, ${count('warning')}`;
 }
+
+/** `1 line`, `2 lines` */
+export const counted = (number: number, word: string): string =>
+  `${number} ${word}${number === 1 ? '' : 's'}`;

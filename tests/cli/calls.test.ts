@@ -15,6 +15,7 @@ const out = join(folder, 'out');
 
 describe('a bad call ends with exit code 2 and says what would be accepted', () => {
   const cases: readonly (readonly [readonly string[], string])[] = [
+    [[], 'no command is given; write make or check'],
     [['bake', order], 'there is no command "bake"; write make or check'],
     [['make'], 'make needs an order, a CSV or project file'],
     [['make', order], 'make needs --out and a folder that it may write'],
@@ -42,6 +43,7 @@ describe('a bad call ends with exit code 2 and says what would be accepted', () 
     [['check', join(folder, 'utf16.csv')], 'The file is UTF-16 text; save it as CSV UTF-8.'],
     [['check', order, '--standard', join(folder, 'broken.json')], 'is not JSON'],
     [['make', order, '--out', order], 'is a file; name a folder'],
+    [['make', order, '--out', join(order, 'below')], '--out cannot be written: '],
   ];
   test.for(cases)('%j', async ([words, message]) => {
     const { code, err, out: said } = await call(...words);
@@ -52,15 +54,12 @@ describe('a bad call ends with exit code 2 and says what would be accepted', () 
 });
 
 describe('help', () => {
-  test.for([[['--help']], [['help']], [[]]] as const)(
-    '%j tells the commands and the cautions',
-    async ([words]) => {
-      const { code, out: said } = await call(...words);
-      expect(code).toBe(0);
-      expect(said).toContain('overhang make ORDER --out DIR');
-      expect(said).toContain('Wear eye and hearing protection');
-    },
-  );
+  test.for([[['--help']], [['help']]] as const)('%j tells the commands and the cautions', async ([words]) => {
+    const { code, out: said } = await call(...words);
+    expect(code).toBe(0);
+    expect(said).toContain('overhang make ORDER --out DIR');
+    expect(said).toContain('Wear eye and hearing protection');
+  });
 
   test.for(['make', 'check'])('%s --help has an example', async (command) => {
     for (const words of [

@@ -1,9 +1,12 @@
-import { createHash } from 'node:crypto';
-import { mkdir, mkdtemp, open, readdir, readFile, rename, rm, stat } from 'node:fs/promises';
+import { randomUUID } from 'node:crypto';
+import { mkdir, open, readdir, readFile, rename, rm, stat } from 'node:fs/promises';
 import { basename, dirname, join, resolve } from 'node:path';
 import { MANIFEST_FORMAT, type ListedFile } from '../../core/files/manifest.ts';
 import type { BundleFile } from '../../core/bundle.ts';
-import { BadCall } from './output.ts';
+import { hashOf } from './read-document.ts';
+import { Refusal } from './refusal.ts';
+import { retry } from './retry.ts';
+import { syncFolder } from './sync-folder.ts';
 
 /** A folder that comes into being whole or not at all. */
 export interface FreshFolder {
@@ -19,7 +22,9 @@ export async function freshFolder(path: string): Promise<FreshFolder> {
   const target = resolve(path);
   await mayReplace(target);
   await mkdir(dirname(target), { recursive: true });
-  const building = await mkdtemp(join(dirname(target), `.${basename(target)}-`));
+  // Not mkdtemp, whose folder nobody but its owner can enter.
+  const building = join(dirname(target), `.${basename(target)}-${randomUUID()}`);
+  await mkdir(building);
   return {
     async write({ path: within, text, report }) {
       const file = join(building, within);
@@ -35,7 +40,7 @@ export async function freshFolder(path: string): Promise<FreshFolder> {
       return {
         path: within,
         size: bytes.length,
-        sha256: createHash('sha256').update(bytes).digest('hex'),
+        sha256: hashOf(bytes),
         ...(report === undefined ? {} : { report }),
       };
     },
@@ -43,13 +48,14 @@ export async function freshFolder(path: string): Promise<FreshFolder> {
       await mayReplace(target);
       const aside = `${building}-old`;
       const old = await exists(target);
-      if (old) await rename(target, aside);
+      if (old) await retry(() => rename(target, aside));
       try {
-        await rename(building, target);
+        await retry(() => rename(building, target));
       } catch (problem) {
-        if (old) await rename(aside, target);
+        if (old) await retry(() => rename(aside, target));
         throw problem;
       }
+      await syncFolder(dirname(target));
       await rm(aside, { recursive: true, force: true });
     },
     discard: () => rm(building, { recursive: true, force: true }),
@@ -65,10 +71,10 @@ const exists = (path: string): Promise<boolean> =>
 async function mayReplace(target: string): Promise<void> {
   if (!(await exists(target))) return;
   const names = await readdir(target).catch(() => null);
-  if (names === null) throw new BadCall(`--out ${target} is a file; name a folder`);
+  if (names === null) throw new Refusal(`${target} is a file; name a folder`);
   if (names.length === 0) return;
   const manifest = await readFile(join(target, 'manifest.json'), 'utf8').catch(() => '');
   if (!manifest.includes(`"format": "${MANIFEST_FORMAT}"`)) {
-    throw new BadCall(`--out ${target} holds other files, which would be lost; name a new or empty folder`);
+    throw new Refusal(`${target} holds other files, which would be lost; name a new or empty folder`);
   }
 }

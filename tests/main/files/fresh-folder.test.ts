@@ -1,8 +1,8 @@
 import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { freshFolder } from '../../electron/cli/write-folder.ts';
-import { temporaryFolder } from './temporary.ts';
+import { freshFolder } from '../../../electron/files/fresh-folder.ts';
+import { temporaryFolder } from '../../cli/temporary.ts';
 
 const folder = temporaryFolder();
 

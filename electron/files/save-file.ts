@@ -1,0 +1,65 @@
+import { randomUUID } from 'node:crypto';
+import { open, readlink, realpath, rename, rm, stat, type FileHandle } from 'node:fs/promises';
+import { basename, dirname, join, resolve } from 'node:path';
+import { retry } from './retry.ts';
+import { syncFolder } from './sync-folder.ts';
+
+/** Of a new file whose maker said nothing: read and written by its owner, read by others. */
+const USUAL_MODE = 0o644;
+
+/** Calls that a test replaces by failing ones. */
+export interface SaveSteps {
+  readonly rename: (from: string, to: string) => Promise<void>;
+}
+
+/**
+ * Saves a file whole or not at all: a temporary file beside it, flushed, then renamed over it. The file that
+ * a symbolic link points to is replaced, not the link, and it keeps its mode.
+ */
+export async function saveFile(
+  path: string,
+  bytes: Uint8Array,
+  mode?: number,
+  steps: SaveSteps = { rename },
+): Promise<void> {
+  const target = await resolveLinks(resolve(path));
+  const folder = dirname(target);
+  const temporary = join(folder, `.${basename(target).slice(0, 100)}-${randomUUID()}.tmp`);
+  const kept = await modeOf(target);
+  const handle = await open(temporary, 'wx', mode ?? kept ?? USUAL_MODE);
+  try {
+    await fill(handle, bytes, mode ?? kept);
+    await retry(() => steps.rename(temporary, target));
+  } catch (problem) {
+    await rm(temporary, { force: true });
+    throw problem;
+  }
+  await syncFolder(folder);
+}
+
+async function fill(handle: FileHandle, bytes: Uint8Array, mode: number | undefined): Promise<void> {
+  try {
+    // The mode that a file is opened with is narrowed by the umask.
+    if (mode !== undefined) await handle.chmod(mode);
+    await handle.writeFile(bytes);
+    await handle.sync();
+  } finally {
+    await handle.close();
+  }
+}
+
+const modeOf = (path: string): Promise<number | undefined> =>
+  stat(path).then(
+    ({ mode }) => mode & 0o777,
+    () => undefined,
+  );
+
+/** The file behind links; also behind a link whose file is not there yet, to one step. */
+async function resolveLinks(path: string): Promise<string> {
+  try {
+    return await realpath(path);
+  } catch {
+    const link = await readlink(path).catch(() => null);
+    return link === null ? path : resolve(dirname(path), link);
+  }
+}

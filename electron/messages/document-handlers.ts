@@ -1,0 +1,49 @@
+import { decodeText } from '../../shared/decode-text.ts';
+import { Refusal } from '../files/refusal.ts';
+import type { Ports } from './ports.ts';
+import type { Handlers } from './router.ts';
+import { checkText } from './text-limit.ts';
+
+type DocumentChannel =
+  | 'document.open'
+  | 'document.save'
+  | 'document.recent'
+  | 'document.keep'
+  | 'document.kept'
+  | 'document.changed';
+
+/** Messages about the order's own file. */
+export function documentHandlers({ documents, recovery }: Ports): Handlers<DocumentChannel> {
+  return {
+    async 'document.open'({ source }) {
+      const file = await documents.open(source);
+      if (file === null) return { ok: true, cancelled: true };
+      const decoded = decodeText(file.bytes);
+      if (!decoded.ok) throw new Refusal(`${file.name}: ${decoded.reason}`);
+      return { ok: true, cancelled: false, name: file.name, handle: file.handle, text: decoded.text };
+    },
+    async 'document.save'({ handle, suggestedName, text }) {
+      checkText(text);
+      const saved = await documents.save(handle, suggestedName, text);
+      if (saved === null) return { ok: true, cancelled: true };
+      await recovery.settle();
+      return { ok: true, cancelled: false, ...saved };
+    },
+    async 'document.recent'() {
+      return { ok: true, documents: [...(await documents.recent().catch(() => []))] };
+    },
+    async 'document.keep'(snapshot) {
+      checkText(snapshot.text);
+      await recovery.keep(snapshot);
+      return { ok: true };
+    },
+    async 'document.kept'() {
+      return { ok: true, document: await recovery.kept().catch(() => null) };
+    },
+    async 'document.changed'(state) {
+      documents.changed(state);
+      if (!state.unsaved) await recovery.forget().catch(() => undefined);
+      return { ok: true };
+    },
+  };
+}

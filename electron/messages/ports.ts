@@ -1,0 +1,68 @@
+/** What the router asks of its surroundings, the desktop or a browser host. `null` stands for: the user thought better of it. */
+export interface Ports {
+  readonly documents: Documents;
+  readonly recovery: Recovery;
+  readonly output: Output;
+  readonly about: { readonly version: string; readonly platform: 'desktop' | 'browser' };
+}
+
+export interface OpenedFile {
+  readonly name: string;
+  readonly handle: string | null;
+  readonly bytes: Uint8Array;
+}
+
+export interface SavedFile {
+  readonly name: string;
+  readonly handle: string | null;
+  /** Where a browser fetches it from. */
+  readonly download?: string;
+}
+
+export interface RecentDocument {
+  readonly handle: string;
+  readonly name: string;
+  readonly folder: string;
+}
+
+export interface DocumentState {
+  readonly unsaved: boolean;
+  readonly name: string;
+}
+
+export interface Documents {
+  readonly open: (source: string | null) => Promise<OpenedFile | null>;
+  readonly save: (handle: string | null, suggestedName: string, text: string) => Promise<SavedFile | null>;
+  readonly recent: () => Promise<readonly RecentDocument[]>;
+  readonly changed: (state: DocumentState) => void;
+}
+
+/** Work that was not saved, as it is handed out and taken in. */
+export interface Snapshot {
+  readonly name: string;
+  readonly handle: string | null;
+  readonly text: string;
+}
+
+export interface Recovery {
+  readonly keep: (snapshot: Snapshot) => Promise<void>;
+  /** What an earlier run left behind. */
+  readonly kept: () => Promise<Snapshot | null>;
+  /** The work is saved, or given up: this run leaves nothing behind. */
+  readonly forget: () => Promise<void>;
+  /** As `forget`, and what an earlier run left is settled too, if it was asked for. */
+  readonly settle: () => Promise<void>;
+}
+
+/** A folder of cut files in the making. */
+export interface OutputFolder {
+  readonly write: (path: string, text: string) => Promise<{ readonly size: number; readonly sha256: string }>;
+  readonly finish: () => Promise<{ readonly place: string; readonly download?: string }>;
+  readonly discard: () => Promise<void>;
+}
+
+export interface Output {
+  readonly begin: (suggestedName: string) => Promise<OutputFolder | null>;
+  /** Gets only places that a `finish` of this run returned. */
+  readonly show: (place: string) => Promise<void>;
+}

@@ -1,0 +1,115 @@
+import { z } from 'zod';
+import type { Channel } from './channels.ts';
+
+/**
+ * The contract between the renderer and the platform, the desktop shell or the browser host: for each channel
+ * the schema of its request and of its reply. Replies are values; a failure is `{ ok: false, reason }`.
+ * All payloads are JSON-safe.
+ */
+
+const failure = z.strictObject({ ok: z.literal(false), reason: z.string() });
+const cancelled = z.strictObject({ ok: z.literal(true), cancelled: z.literal(true) });
+
+/** A document as it was read; `handle` is what the platform will save it under without asking. */
+const opened = z.strictObject({
+  ok: z.literal(true),
+  cancelled: z.literal(false),
+  name: z.string(),
+  handle: z.string().nullable(),
+  text: z.string(),
+});
+
+const saved = z.strictObject({
+  ok: z.literal(true),
+  cancelled: z.literal(false),
+  name: z.string(),
+  handle: z.string().nullable(),
+  /** Where a browser fetches it from; absent on the desktop. */
+  download: z.string().optional(),
+});
+
+const done = z.strictObject({ ok: z.literal(true) });
+
+export const MESSAGES = {
+  /** Asks for a file and reads it. `source`: a recent document's handle, an upload's token, or null to ask. */
+  'document.open': {
+    request: z.strictObject({ source: z.string().nullable() }),
+    reply: z.union([opened, cancelled, failure]),
+  },
+  /** Saves whole or not at all. Without a handle it asks where. */
+  'document.save': {
+    request: z.strictObject({ handle: z.string().nullable(), suggestedName: z.string(), text: z.string() }),
+    reply: z.union([saved, cancelled, failure]),
+  },
+  'document.recent': {
+    request: z.strictObject({}),
+    reply: z.strictObject({
+      ok: z.literal(true),
+      documents: z.array(z.strictObject({ handle: z.string(), name: z.string(), folder: z.string() })),
+    }),
+  },
+  /** Keeps a snapshot of unsaved work, for after a crash. */
+  'document.keep': {
+    request: z.strictObject({ name: z.string(), handle: z.string().nullable(), text: z.string() }),
+    reply: z.union([done, failure]),
+  },
+  /** The snapshot that an earlier run left behind, or null. */
+  'document.kept': {
+    request: z.strictObject({}),
+    reply: z.strictObject({
+      ok: z.literal(true),
+      document: z
+        .strictObject({ name: z.string(), handle: z.string().nullable(), text: z.string() })
+        .nullable(),
+    }),
+  },
+  /** Tells whether there is unsaved work, which guards the window's closing; the name is for its title. */
+  'document.changed': {
+    request: z.strictObject({ unsaved: z.boolean(), name: z.string() }),
+    reply: done,
+  },
+  /** Begins a folder of cut files; asks where. */
+  'output.begin': {
+    request: z.strictObject({ suggestedName: z.string() }),
+    reply: z.union([
+      z.strictObject({ ok: z.literal(true), cancelled: z.literal(false), job: z.string() }),
+      cancelled,
+      failure,
+    ]),
+  },
+  'output.write': {
+    request: z.strictObject({ job: z.string(), path: z.string(), text: z.string() }),
+    reply: z.union([z.strictObject({ ok: z.literal(true), size: z.number(), sha256: z.string() }), failure]),
+  },
+  /** Moves the folder into its place, whole. */
+  'output.finish': {
+    request: z.strictObject({ job: z.string() }),
+    reply: z.union([
+      z.strictObject({ ok: z.literal(true), place: z.string(), download: z.string().optional() }),
+      failure,
+    ]),
+  },
+  'output.discard': {
+    request: z.strictObject({ job: z.string() }),
+    reply: done,
+  },
+  /** Shows the finished folder in the system's file manager; on a browser host there is none. */
+  'output.show': {
+    request: z.strictObject({ place: z.string() }),
+    reply: z.union([done, failure]),
+  },
+  'app.about': {
+    request: z.strictObject({}),
+    reply: z.strictObject({
+      ok: z.literal(true),
+      version: z.string(),
+      platform: z.enum(['desktop', 'browser']),
+    }),
+  },
+} as const satisfies Record<Channel, { readonly request: z.ZodType; readonly reply: z.ZodType }>;
+
+export type Request<C extends Channel> = z.input<(typeof MESSAGES)[C]['request']>;
+export type Reply<C extends Channel> = z.output<(typeof MESSAGES)[C]['reply']>;
+
+/** What the renderer calls: one function for all channels, typed by the channel. */
+export type Send = <C extends Channel>(channel: C, request: Request<C>) => Promise<Reply<C>>;

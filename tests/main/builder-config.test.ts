@@ -1,0 +1,77 @@
+import { existsSync, readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { resolve } from 'node:path';
+import { describe, expect, test } from 'vitest';
+import { z } from 'zod';
+import configuration from '../../electron-builder.config.ts';
+import packageJson from '../../package.json';
+import { isDocumentName, PROJECT_EXTENSIONS } from '../../shared/document-kinds.ts';
+
+const ROOT = resolve(import.meta.dirname, '../..');
+const load = createRequire(import.meta.url);
+
+// electron-builder's own check, which it runs before it builds anything.
+const { validateSchema } = z
+  .object({
+    validateSchema: z.custom<(schema: unknown, data: unknown) => void>(
+      (value) => typeof value === 'function',
+    ),
+  })
+  .parse(load('app-builder-lib/out/util/config/schemaValidator'));
+const schema: unknown = load('app-builder-lib/scheme.json');
+
+describe('electron-builder configuration', () => {
+  test('passes the check of electron-builder', () => {
+    expect(() => validateSchema(schema, structuredClone(configuration))).not.toThrow();
+    expect(() => validateSchema(schema, { ...configuration, electronFusses: {} })).toThrow('electronFusses');
+  });
+
+  test('19: every fuse that lets something in is off, every one that locks something is on', () => {
+    expect(configuration.electronFuses).toEqual({
+      runAsNode: false,
+      enableNodeOptionsEnvironmentVariable: false,
+      enableNodeCliInspectArguments: false,
+      enableCookieEncryption: true,
+      enableEmbeddedAsarIntegrityValidation: true,
+      onlyLoadAppFromAsar: true,
+      grantFileProtocolExtraPrivileges: false,
+      loadBrowserProcessSpecificV8Snapshot: false,
+    });
+    // What the last but one ask for.
+    expect(configuration.asar).toBe(true);
+  });
+
+  test('makes AppImage and deb, NSIS and dmg, and sends them nowhere', () => {
+    const { linux, win, mac, publish } = configuration;
+    expect([linux?.target, win?.target, mac?.target, publish]).toEqual([
+      ['AppImage', 'deb'],
+      ['nsis'],
+      ['dmg'],
+      null,
+    ]);
+  });
+
+  test('package.json names the built main process', () => {
+    expect(packageJson).toHaveProperty('main', 'dist/main/main.js');
+  });
+
+  test('ties the program to its own project files, and not to every JSON or CSV file', () => {
+    const associations = [configuration.fileAssociations ?? []].flat();
+    const extensions = associations.flatMap(({ ext }) => ext);
+    expect(extensions).toEqual([PROJECT_EXTENSIONS[0]]);
+    for (const extension of extensions) expect(isDocumentName(`a.${extension}`)).toBe(true);
+  });
+
+  test('the icons are there, each of the kind and size that it says', () => {
+    const icon = (path: string): Buffer => readFileSync(resolve(ROOT, path));
+    const { linux, win, mac } = configuration;
+    expect(icon(win?.icon ?? '').readUInt32LE(0)).toBe(0x00010000);
+    expect(icon(String(mac?.icon)).toString('latin1', 0, 4)).toBe('icns');
+    expect(icon(String(mac?.icon)).readUInt32BE(4)).toBe(icon(String(mac?.icon)).length);
+    for (const size of [16, 32, 48, 64, 128, 256, 512]) {
+      const picture = icon(`${linux?.icon}/${size}x${size}.png`);
+      expect([picture.readUInt32BE(16), picture.readUInt32BE(20)]).toEqual([size, size]);
+    }
+    expect(existsSync(resolve(ROOT, 'assets/icons/icon.svg'))).toBe(true);
+  });
+});
