@@ -5,7 +5,7 @@ import { cutFileName } from './file-name.ts';
 /** Where a part's cut files stand in the folder; SVG is in mm always (requirement SVG-1). */
 export const partPaths =
   (dxfUnit: LengthUnit) =>
-  ({ id }: Part): { readonly dxf: string; readonly svg: string } => ({
+  ({ id }: Pick<Part, 'id'>): { readonly dxf: string; readonly svg: string } => ({
     dxf: `dxf/${cutFileName(id, dxfUnit, 'dxf')}`,
     svg: `svg/${cutFileName(id, 'mm', 'svg')}`,
   });

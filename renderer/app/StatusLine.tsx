@@ -1,0 +1,32 @@
+import { useProgram } from '../store/use-program.ts';
+import { useNotices } from './notices.ts';
+
+/** What the order comes to, and the last thing that was done or went wrong. */
+export function StatusLine() {
+  const drawers = useProgram(({ designed }) =>
+    Object.values(designed?.fits ?? {}).reduce((sum, { drawer }) => sum + drawer.qty, 0),
+  );
+  const jigs = useProgram(({ designed }) => designed?.jigs.length ?? 0);
+  const parts = useProgram(
+    ({ designed }) => designed?.parts.reduce((sum, { copies }) => sum + copies, 0) ?? 0,
+  );
+  const errors = useProgram(({ designed }) => count(designed?.findings, 'error'));
+  const warnings = useProgram(({ designed }) => count(designed?.findings, 'warning'));
+  const { text } = useNotices();
+  return (
+    <footer className="app-status">
+      <span>
+        {drawers} drawers, {jigs} jigs, {parts} pieces
+      </span>
+      <span>
+        {errors} faults, {warnings} to check
+      </span>
+      <span role="status">{text}</span>
+    </footer>
+  );
+}
+
+const count = (
+  findings: readonly { readonly finding: { readonly severity: string } }[] | undefined,
+  severity: string,
+): number => findings?.filter(({ finding }) => finding.severity === severity).length ?? 0;

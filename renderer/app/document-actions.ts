@@ -1,0 +1,158 @@
+import type { Finding } from '../../core/findings/finding.ts';
+import { draftFromCsv } from '../../core/project/draft-from-csv.ts';
+import type { Draft } from '../../core/project/draft.ts';
+import { parseDraft } from '../../core/project/parse-draft.ts';
+import { writeDraft } from '../../core/project/write-draft.ts';
+import { extensionOf, ORDER_EXTENSIONS, PROJECT_EXTENSIONS } from '../../shared/document-kinds.ts';
+import type { Reply } from '../../shared/contract/messages.ts';
+import { markSaved, openDraft, recoverDraft, settle } from '../store/changes.ts';
+import { demoDraft, emptyDraft } from '../store/demo-draft.ts';
+import { recorded, type ProgramAction } from '../store/program-actions.ts';
+import { isUnsaved } from '../store/readings.ts';
+import { useProgram } from '../store/use-program.ts';
+import { send } from '../transport/send.ts';
+import { useNotices } from './notices.ts';
+import { ask } from './Question.tsx';
+
+const tell = (text: string): void => useNotices.getState().tell(text);
+
+/** Whether unsaved work may go: it is saved, or given up, or there is none. */
+async function mayLeave(): Promise<boolean> {
+  settle();
+  const state = useProgram.getState();
+  if (!isUnsaved(state)) return true;
+  const chosen = await ask('Unsaved work', `"${state.draft.name}" has changes that are not saved.`, [
+    'Save',
+    'Do not save',
+    'Keep working',
+  ]);
+  if (chosen === 'Save') return save(false);
+  return chosen === 'Do not save';
+}
+
+/** Saves the draft as a project file; true when it is saved. */
+export async function save(askWhere: boolean): Promise<boolean> {
+  settle();
+  const { draft, file } = useProgram.getState();
+  const reply = await send('document.save', {
+    handle: askWhere ? null : file.handle,
+    suggestedName: file.name ?? `${draft.name}.${PROJECT_EXTENSIONS[0]}`,
+    text: writeDraft(draft),
+  });
+  if (!reply.ok) tell(`Not saved: ${reply.reason}`);
+  if (!reply.ok || reply.cancelled) return false;
+  markSaved(draft, { name: reply.name, handle: reply.handle });
+  tell(`Saved ${reply.name}`);
+  return true;
+}
+
+/** Opens what the platform has read, or tells why it cannot be. */
+export async function openReply(reply: Reply<'document.open'>): Promise<void> {
+  if (!reply.ok) return tell(`Not opened: ${reply.reason}`);
+  if (reply.cancelled) return;
+  const { name, handle, text } = reply;
+  const read = readDocument(text, name);
+  const errors = read.findings.filter(({ severity }) => severity === 'error');
+  if (read.draft === null) {
+    const [first] = errors;
+    const more = errors.length > 1 ? ` And ${errors.length - 1} more.` : '';
+    return tell(`Not opened: ${name}: ${first?.message ?? 'it is no order and no project'}${more}`);
+  }
+  const isProject = !isOrder(name);
+  // A CSV file is read, not written to: saving asks for a project file's place.
+  openDraft(read.draft, isProject ? { name, handle } : { name: null, handle: null });
+  const faults = errors.length === 0 ? '' : ` ${errors.map(({ message }) => message).join(' ')}`;
+  tell(`${isProject ? 'Opened' : 'Read the rows of'} ${name}.${faults}`);
+}
+
+const isOrder = (name: string): boolean => ORDER_EXTENSIONS.some((known) => known === extensionOf(name));
+
+interface ReadDocument {
+  readonly draft: Draft | null;
+  readonly findings: readonly Finding[];
+}
+
+function readDocument(text: string, file: string): ReadDocument {
+  const { standard, machine, registration, unit } = useProgram.getState().draft;
+  if (isOrder(file)) {
+    const name = file.replace(/\.[^.]*$/, '');
+    const { value, findings } = draftFromCsv(text, { file, name, unit, standard, machine, registration });
+    return { draft: value.rows.length === 0 && findings.length > 0 ? null : value, findings };
+  }
+  let json: unknown;
+  try {
+    json = JSON.parse(text);
+  } catch {
+    return { draft: null, findings: [] };
+  }
+  const { value, findings } = parseDraft(json, file, { machine, registration });
+  return { draft: value, findings };
+}
+
+/** Asks for a document and opens it; with a handle, that one. */
+export async function open(source: string | null): Promise<void> {
+  if (await mayLeave()) await openReply(await send('document.open', { source }));
+}
+
+/** Opens what was dropped on the window. */
+export async function openAfterLeaving(read: () => Promise<Reply<'document.open'>>): Promise<void> {
+  if (await mayLeave()) await openReply(await read());
+}
+
+async function replaceBy(draft: Draft, words: string): Promise<void> {
+  if (!(await mayLeave())) return;
+  openDraft(draft, { name: null, handle: null });
+  tell(words);
+}
+
+/** Work that an earlier run left unsaved, brought back if its owner wants it. */
+export async function offerKept(): Promise<void> {
+  const { document } = await send('document.kept', {});
+  if (document === null) return;
+  const { draft } = readDocument(document.text, document.name);
+  if (draft === null) return;
+  const chosen = await ask(
+    'Work from an earlier time',
+    `"${draft.name}" was not saved when the program last ended.`,
+    ['Bring it back', 'Leave it'],
+  );
+  if (chosen !== 'Bring it back') return;
+  recoverDraft(draft, { name: document.name, handle: document.handle });
+  tell(`Brought back "${draft.name}". It is not saved yet.`);
+}
+
+const always = (): boolean => true;
+
+/** What is done with whole documents. */
+export const DOCUMENT_ACTIONS: readonly ProgramAction[] = recorded([
+  {
+    id: 'file.new',
+    enabled: always,
+    perform: () => void replaceBy(emptyDraft(), 'A new order.'),
+  },
+  {
+    id: 'file.open',
+    enabled: always,
+    perform: () => void open(null),
+  },
+  {
+    id: 'file.demo',
+    enabled: always,
+    perform: () => void replaceBy(demoDraft(), 'The demo order.'),
+  },
+  {
+    id: 'file.save',
+    enabled: always,
+    perform: () => void save(false),
+  },
+  {
+    id: 'file.save-as',
+    enabled: always,
+    perform: () => void save(true),
+  },
+  {
+    id: 'file.print',
+    enabled: always,
+    perform: () => window.print(),
+  },
+]);

@@ -1,0 +1,51 @@
+import type { Finding } from '../../core/findings/finding.ts';
+import { parseMachine } from '../../core/machine/parse-machine.ts';
+import type { MachineProfile } from '../../core/machine/profile.ts';
+import { writeMachine } from '../../core/machine/write-machine.ts';
+import type { LengthUnit } from '../../core/order/types.ts';
+import { textAt, withValue, type Json, type Path } from '../document/json.ts';
+import { restateLength } from '../document/restate.ts';
+
+/** A machine profile in work: its document in the unit that is shown. */
+export interface EditedMachine {
+  readonly document: Json;
+  readonly shown: LengthUnit;
+}
+
+/** Every length of a profile's document. */
+const LENGTHS: readonly Path[] = [
+  ['sheet', 'thickness'],
+  ['kerf'],
+  ['pinDiameter'],
+  ['fit', 'pin'],
+  ['fit', 'slot'],
+  ['reliefRadius'],
+  ['capHeight'],
+];
+
+/** A profile reads bare numbers as millimetres. */
+const OWN: LengthUnit = 'mm';
+
+const restate = (document: Json, from: LengthUnit, to: LengthUnit): Json =>
+  LENGTHS.reduce<Json>(
+    (now, path) => withValue(now, path, restateLength(textAt(now, path), from, to)),
+    document,
+  );
+
+/** A profile as its document, in words of the unit that is shown. */
+export const editMachine = (machine: MachineProfile, shown: LengthUnit): EditedMachine => ({
+  document: restate(JSON.parse(writeMachine(machine)), OWN, shown),
+  shown,
+});
+
+/** The same work in words of another unit. */
+export const showIn = (edited: EditedMachine, shown: LengthUnit): EditedMachine =>
+  edited.shown === shown ? edited : { document: restate(edited.document, edited.shown, shown), shown };
+
+/** What the document says, or what is wrong with it; bare numbers are in the unit that is shown. */
+export function readEdited({ document, shown }: EditedMachine): {
+  readonly value: MachineProfile | null;
+  readonly findings: readonly Finding[];
+} {
+  return parseMachine(restate(document, shown, OWN), 'machine profile');
+}

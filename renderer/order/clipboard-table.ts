@@ -1,0 +1,10 @@
+import Papa from 'papaparse';
+
+/** Cells as a spreadsheet puts them on the clipboard: tabs between them, a line for each row. */
+export function clipboardTable(text: string): readonly (readonly string[])[] {
+  const { data } = Papa.parse<readonly string[]>(text, { delimiter: '\t' });
+  const rows = data.map((row) => row.map((cell) => cell.trim()));
+  // A spreadsheet ends the last line with a break.
+  const last = rows.at(-1);
+  return last !== undefined && last.every((cell) => cell === '') ? rows.slice(0, -1) : rows;
+}

@@ -1,0 +1,97 @@
+import { useCallback, useMemo, useReducer, useRef } from 'react';
+import type { SeatScene } from '../../core/scene/types.ts';
+import { LabelLayer } from './LabelLayer.tsx';
+import { LeftCompass } from './LeftCompass.tsx';
+import { sightOf } from './look.ts';
+import { lookKey } from './look-key.ts';
+import { LookButtons, SizeButtons } from './LookButtons.tsx';
+import { paletteOf } from './palette.ts';
+import { seatLabels } from './seat-labels.ts';
+import { FIRST_STATE, seatReducer } from './seat-state.ts';
+import { SeatPicture } from './SeatPicture.tsx';
+import type { SeatViewProps } from './SeatView.tsx';
+import { ShowControls } from './ShowControls.tsx';
+import { StepControls } from './StepControls.tsx';
+import { usePointerLook } from './usePointerLook.ts';
+import { useStepTime } from './useStepTime.ts';
+import { useTokens } from './useTokens.ts';
+
+/** How much farther back one stands to see all that moves in a step, or that is drawn apart. */
+const ROOM = { step: 1.5, apart: 1.7 } as const;
+
+interface SeatStageProps extends SeatViewProps {
+  readonly scene: SeatScene;
+  readonly onLost: () => void;
+}
+
+/** The picture of a seat with its words and its controls. */
+export function SeatStage({ scene, unit, reducedMotion, onFrame, onLost }: SeatStageProps) {
+  const [state, dispatch] = useReducer(seatReducer, FIRST_STATE);
+  const host = useRef<HTMLDivElement>(null);
+  const layer = useRef<HTMLDivElement>(null);
+  const tokens = useTokens();
+  const palette = useMemo(() => paletteOf(tokens), [tokens]);
+  const step = state.step === null ? null : (scene.steps[state.step] ?? null);
+  const steps = scene.steps.length;
+  const onNext = useCallback(() => {
+    const next = (state.step ?? 0) + 1;
+    dispatch(next < steps ? { do: 'step', step: next, playing: true } : { do: 'play', playing: false });
+  }, [state.step, steps]);
+  const share = useStepTime({ step: state.step, playing: state.playing, reducedMotion, onNext });
+  const room = 1 + (step === null ? 0 : ROOM.step - 1) + (ROOM.apart - 1) * state.apart;
+  const sight = useMemo(() => {
+    const { enlarged, ...rest } = sightOf(state.look, scene);
+    return { ...rest, enlarged: enlarged / room };
+  }, [state.look, scene, room]);
+  const labels = useMemo(() => seatLabels(scene, unit, step), [scene, unit, step]);
+  const pointer = usePointerLook({ host, sight, dispatch });
+  const { from, to } = scene.section;
+  const cutAt = state.cut === null ? null : from + state.cut * (to - from);
+
+  return (
+    <section className="seat" aria-label={`${scene.jig.id} ${scene.jig.kind} on ${scene.drawer}`}>
+      <div className="seat-frame">
+        <div
+          ref={host}
+          className="seat-picture"
+          role="application"
+          aria-label="Picture of the seat. Arrow keys turn it, Shift and arrow keys move it, plus and minus enlarge and shrink it, 0 shows all."
+          tabIndex={0}
+          onKeyDown={(event) => {
+            const action = event.ctrlKey || event.metaKey || event.altKey ? null : lookKey(event, sight);
+            if (action === null) return;
+            event.preventDefault();
+            dispatch(action);
+          }}
+          {...pointer}
+        >
+          <SeatPicture
+            scene={scene}
+            sight={sight}
+            step={step}
+            share={share}
+            apart={state.apart}
+            cutAt={cutAt}
+            zones={state.zones}
+            palette={palette}
+            labels={labels}
+            layer={layer}
+            onLost={onLost}
+            onFrame={onFrame}
+          />
+          <LabelLayer labels={labels} layer={layer} />
+          <LeftCompass sight={sight} />
+          <p className="seat-fixed seat-legend">
+            <span aria-hidden="true" /> Faces that touch
+          </p>
+        </div>
+        <SizeButtons dispatch={dispatch} />
+      </div>
+      <div className="seat-row">
+        <LookButtons views={scene.views} look={state.look} dispatch={dispatch} />
+        <ShowControls state={state} section={scene.section} cutAt={cutAt} unit={unit} dispatch={dispatch} />
+      </div>
+      <StepControls steps={scene.steps} notes={scene.notes} state={state} dispatch={dispatch} />
+    </section>
+  );
+}

@@ -1,0 +1,45 @@
+import { Color } from 'three';
+import type { Material } from '../../core/scene/types.ts';
+import type { Hatch } from './Hatched.tsx';
+import type { Tokens } from './useTokens.ts';
+
+/** The colours of the picture, from those of the page. */
+export interface Palette {
+  readonly fill: Readonly<Record<Material, string>>;
+  readonly line: string;
+  readonly faint: string;
+  readonly contact: string;
+  readonly dimension: string;
+  readonly left: string;
+  readonly zone: string;
+}
+
+const between = (a: string, b: string, share: number): string =>
+  `#${new Color(a).lerp(new Color(b), share).getHexString()}`;
+
+export const paletteOf = (tokens: Tokens): Palette => ({
+  fill: {
+    front: tokens('wood-front'),
+    box: tokens('wood-box'),
+    jig: tokens('jig'),
+    key: between(tokens('jig'), tokens('panel'), 0.5),
+    pin: between(tokens('jig'), tokens('panel'), 0.7),
+  },
+  line: tokens('ink'),
+  faint: tokens('line-strong'),
+  contact: tokens('contact'),
+  dimension: tokens('dimension'),
+  left: tokens('accent'),
+  zone: tokens('warning'),
+});
+
+/** How cut wood is hatched: neighbours never alike. */
+export const CUT_HATCH: Readonly<Record<Material, Hatch>> = {
+  front: { way: 'rising', every: 9, stroke: 1.5 },
+  box: { way: 'falling', every: 9, stroke: 1.5 },
+  jig: { way: 'level', every: 5, stroke: 1.5 },
+  key: { way: 'rising', every: 5, stroke: 1.5 },
+  pin: { way: 'falling', every: 5, stroke: 1.5 },
+};
+
+export const CONTACT_HATCH: Hatch = { way: 'falling', every: 8, stroke: 2 };

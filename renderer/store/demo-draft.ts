@@ -1,0 +1,51 @@
+import harborLibrary from '../../assets/orders/harbor-library.csv?raw';
+import type { Outcome } from '../../core/findings/finding.ts';
+import { parseMachine } from '../../core/machine/parse-machine.ts';
+import type { MachineProfile } from '../../core/machine/profile.ts';
+import { draftFromCsv } from '../../core/project/draft-from-csv.ts';
+import type { Draft } from '../../core/project/draft.ts';
+import { parseStandard } from '../../core/rules/parse-standard.ts';
+import type { ShopStandard } from '../../core/rules/types.ts';
+import { MACHINES, STANDARDS } from '../../shared/library.ts';
+
+/** The shop standard that a new order begins with. */
+export const firstStandard = (): ShopStandard => sound(parseStandard, STANDARDS);
+
+/** The machine profile that a new order begins with. */
+export const firstMachine = (): MachineProfile => sound(parseMachine, MACHINES);
+
+/** The demo order, which is open at the first start. */
+export function demoDraft(): Draft {
+  const { value, findings } = draftFromCsv(harborLibrary, {
+    file: 'harbor-library.csv',
+    name: 'Harbor library',
+    date: '2026-12-01',
+    unit: 'in',
+    standard: firstStandard(),
+    machine: firstMachine(),
+    registration: 'edge',
+  });
+  if (findings.length > 0) throw new Error(findings.map(({ message }) => message).join(' '));
+  return value;
+}
+
+/** An order without drawers. */
+export const emptyDraft = (): Draft => ({
+  name: 'New order',
+  unit: 'in',
+  rows: [],
+  standard: firstStandard(),
+  machine: firstMachine(),
+  registration: 'edge',
+});
+
+/** The first of the library, which comes with the program and is right. */
+function sound<T>(
+  parse: (json: unknown, file: string) => Outcome<T | null>,
+  library: Readonly<Record<string, unknown>>,
+): T {
+  const [[name, json] = ['', undefined]] = Object.entries(library);
+  const { value, findings } = parse(json, name);
+  if (value === null) throw new Error(findings.map(({ message }) => message).join(' '));
+  return value;
+}

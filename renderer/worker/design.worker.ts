@@ -1,0 +1,11 @@
+import { STROKE_FONT } from '../../shared/library.ts';
+import { serveDesign } from './serve.ts';
+
+/** The worker: everything that an order comes to is worked out here, so that typing never waits. */
+serveDesign(
+  {
+    post: (message) => postMessage(message),
+    listen: (receive) => addEventListener('message', (event) => receive(event.data)),
+  },
+  STROKE_FONT,
+);

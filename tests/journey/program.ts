@@ -1,0 +1,72 @@
+import { spawn, type ChildProcess } from 'node:child_process';
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Browser, BrowserContext, Page } from 'playwright-core';
+import { build } from 'vite';
+import { launchBrowser } from '../readers/browser.ts';
+
+const ROOT = join(import.meta.dirname, '../..');
+
+/** The program as people have it in a browser: built, served by its host, open in Chromium. */
+export interface Program {
+  readonly page: Page;
+  readonly folder: string;
+  /** What went wrong on the page; empty while all is well. */
+  readonly problems: readonly string[];
+  /** Another tab of the same program. */
+  readonly reopen: () => Promise<Page>;
+  readonly close: () => Promise<void>;
+}
+
+/** Builds the page and the host, starts both, and waits until the demo order has been worked out. */
+export async function startProgram(): Promise<Program> {
+  await build({ configFile: join(ROOT, 'vite.renderer.config.ts'), logLevel: 'error' });
+  await build({ configFile: join(ROOT, 'vite.host.config.ts'), logLevel: 'error' });
+  const host = spawn(process.execPath, [join(ROOT, 'dist/host/main.js')], {
+    stdio: ['ignore', 'pipe', 'inherit'],
+  });
+  const address = await addressOf(host);
+  const folder = mkdtempSync(join(tmpdir(), 'overhang-journey-'));
+  const browser: Browser = await launchBrowser();
+  const context: BrowserContext = await browser.newContext({
+    viewport: { width: 1440, height: 900 },
+    colorScheme: 'light',
+    reducedMotion: 'reduce',
+    acceptDownloads: true,
+  });
+  const problems: string[] = [];
+  const openPage = async (): Promise<Page> => {
+    const page = await context.newPage();
+    page.on('pageerror', (problem) => problems.push(problem.message));
+    page.on('console', (message) => {
+      if (message.type() === 'error') problems.push(message.text());
+    });
+    await page.goto(address);
+    await page.getByRole('grid').waitFor();
+    return page;
+  };
+  return {
+    page: await openPage(),
+    folder,
+    problems,
+    reopen: openPage,
+    async close() {
+      await browser.close();
+      host.kill('SIGTERM');
+      rmSync(folder, { recursive: true, force: true });
+    },
+  };
+}
+
+/** The address that the host prints. */
+const addressOf = (host: ChildProcess): Promise<string> =>
+  new Promise((resolve, reject) => {
+    let said = '';
+    host.stdout?.on('data', (data: Buffer) => {
+      said += data.toString('utf8');
+      const [address] = /http:\/\/127\.0\.0\.1:\d+\S*/.exec(said) ?? [];
+      if (address !== undefined) resolve(address);
+    });
+    host.on('exit', () => reject(new Error(`the host ended: ${said}`)));
+  });

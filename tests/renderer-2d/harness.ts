@@ -1,0 +1,128 @@
+import { readFileSync } from 'node:fs';
+import type { Browser, Page } from 'playwright-core';
+import { build } from 'vite';
+import { launchBrowser } from '../readers/browser.ts';
+
+const FOLDER = new URL('./harness/', import.meta.url).pathname;
+const AXE = readFileSync(new URL('../../node_modules/axe-core/axe.min.js', import.meta.url), 'utf8');
+
+export interface Harness {
+  readonly browser: Browser;
+  readonly script: string;
+  readonly style: string;
+  /** Open pages by their scene, used again and again. */
+  readonly pages: Map<string, Page>;
+}
+
+/** Bundles the views and starts a browser; close it in `afterAll`. */
+export async function startHarness(): Promise<Harness> {
+  const [built, browser] = await Promise.all([
+    build({
+      configFile: false,
+      root: FOLDER,
+      logLevel: 'error',
+      build: {
+        write: false,
+        minify: false,
+        cssCodeSplit: false,
+        rolldownOptions: { input: `${FOLDER}main.jsx`, output: { format: 'iife', codeSplitting: false } },
+      },
+    }),
+    launchBrowser(),
+  ]);
+  const outputs = Array.isArray(built)
+    ? built.flatMap(({ output }) => output)
+    : 'output' in built
+      ? built.output
+      : [];
+  const script = outputs.find((file) => file.type === 'chunk')?.code ?? '';
+  const style = outputs
+    .flatMap((file) => (file.type === 'asset' && file.fileName.endsWith('.css') ? [String(file.source)] : []))
+    .join('\n');
+  return { browser, script, style, pages: new Map() };
+}
+
+export interface Scene {
+  readonly width?: number;
+  readonly height?: number;
+  readonly theme?: 'light' | 'dark';
+  /** A browser's zoom: 2 makes everything twice as large in the same window. */
+  readonly zoom?: number;
+}
+
+/** A page with the views loaded; one for each scene. Fails the test on any error of the page. */
+export async function openPage(harness: Harness, scene: Scene = {}): Promise<Page> {
+  const key = JSON.stringify(scene);
+  const known = harness.pages.get(key);
+  if (known !== undefined) return known;
+  const { width = 1280, height = 800, theme = 'light', zoom = 1 } = scene;
+  const page = await harness.browser.newPage({
+    viewport: { width: Math.round(width / zoom), height: Math.round(height / zoom) },
+    deviceScaleFactor: zoom,
+    reducedMotion: 'reduce',
+  });
+  page.on('pageerror', (error) => {
+    throw error;
+  });
+  await page.setContent(
+    `<!doctype html><html lang="en" data-theme="${theme}"><head><title>Harness</title><style>${harness.style}</style>` +
+      '<style>html,body{height:100%}main{height:100vh;overflow:auto;background:var(--panel)}#root{height:100%;min-height:0}</style></head>' +
+      '<body><main><h1 class="app-hidden">Harness</h1><h2 class="app-hidden">Stage</h2><div id="root"></div></main></body></html>',
+  );
+  await page.addScriptTag({ content: harness.script });
+  harness.pages.set(key, page);
+  return page;
+}
+
+/** Shows a view with plain props. `set` maps a callback to the prop that it changes, as the store does. */
+export const show = (
+  page: Page,
+  view: string,
+  props: Readonly<Record<string, unknown>>,
+  callbacks: readonly string[],
+  set: Readonly<Record<string, string>> = {},
+): Promise<void> =>
+  page.evaluate(
+    ([name, given, called, changes]) => {
+      const harnessShow: unknown = Reflect.get(globalThis, 'show');
+      if (typeof harnessShow === 'function') harnessShow(name, given, called, changes);
+    },
+    [view, props, callbacks, set] as const,
+  );
+
+/** Changes props of the shown view. */
+export const change = (page: Page, props: Readonly<Record<string, unknown>>): Promise<void> =>
+  page.evaluate((given) => {
+    const harnessChange: unknown = Reflect.get(globalThis, 'change');
+    if (typeof harnessChange === 'function') harnessChange(given);
+  }, props);
+
+/** The callbacks that the view has called so far. */
+export const calls = (page: Page): Promise<readonly (readonly [string, unknown])[]> =>
+  page.evaluate(() => Reflect.get(globalThis, 'calls'));
+
+/** What axe finds wrong with the page: rule and place. */
+export async function axeFindings(page: Page): Promise<readonly string[]> {
+  await page.evaluate(AXE);
+  return page.evaluate(async () => {
+    const axe: {
+      run: () => Promise<{
+        violations: { id: string; nodes: { target: unknown; failureSummary?: string }[] }[];
+      }>;
+    } = Reflect.get(globalThis, 'axe');
+    const { violations } = await axe.run();
+    return violations.flatMap(({ id, nodes }) =>
+      nodes.map(({ target, failureSummary }) => `${id}: ${String(target)} ${failureSummary ?? ''}`),
+    );
+  });
+}
+
+/** By how many pixels the page is wider than its window, as it must not be at any zoom. */
+export const sidewaysScroll = (page: Page): Promise<number> =>
+  page.evaluate(() => {
+    const root: { scrollWidth: number; clientWidth: number } = Reflect.get(
+      Reflect.get(globalThis, 'document'),
+      'documentElement',
+    );
+    return root.scrollWidth - root.clientWidth;
+  });

@@ -1,0 +1,181 @@
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { z } from 'zod';
+import { demoDraft } from './demo-draft.ts';
+import {
+  calls,
+  change,
+  axeFindings,
+  openPage,
+  show,
+  sidewaysScroll,
+  startHarness,
+  type Harness,
+  type Scene,
+} from './harness.ts';
+
+let harness: Harness;
+beforeAll(async () => {
+  harness = await startHarness();
+});
+afterAll(() => harness.browser.close());
+
+const INCH = 25.4;
+const { draft } = demoDraft('harbor-library');
+const CALLBACKS = ['onApply', 'onOpen', 'onSave'];
+
+async function standardPage(unit: 'in' | 'mm' = 'in', scene: Scene = {}): Promise<Page> {
+  const page = await openPage(harness, scene);
+  await show(page, 'StandardPage', { standard: draft.standard, draft, unit }, CALLBACKS, {
+    onApply: 'standard',
+  });
+  await page.getByRole('heading', { name: 'Shop standard' }).waitFor();
+  return page;
+}
+
+const field = (page: Page, label: string) => page.getByLabel(label, { exact: true });
+const changes = (page: Page) => page.getByRole('region', { name: 'What changes in the order' });
+
+/** As far as these tests look at it. */
+const appliedSchema = z.object({
+  unit: z.string(),
+  slide: z.string(),
+  slides: z.record(z.string(), z.object({ lift: z.object({ value: z.number(), source: z.string() }) })),
+  styles: z.array(z.object({ name: z.string() })),
+  cabinetKinds: z.record(
+    z.string(),
+    z.object({ members: z.record(z.string(), z.object({ value: z.number() })) }),
+  ),
+});
+
+async function applied(page: Page): Promise<z.infer<typeof appliedSchema>> {
+  await page.getByRole('button', { name: 'Apply to the order' }).click();
+  const [call] = await calls(page);
+  expect(call?.[0]).toBe('onApply');
+  return appliedSchema.parse(call?.[1]);
+}
+
+describe('StandardPage', () => {
+  test('shows what an edit changes before it is applied: drawer, old, new', async () => {
+    const page = await standardPage();
+    await field(page, 'Lift').fill('9/16');
+    await changes(page).getByText('36 of 36 drawers change').waitFor();
+    // Lift 1/2, overlay 1/8 and start-low 1/16 in of the uppermost drawer.
+    const cells = await changes(page).getByRole('row').nth(1).getByRole('cell').allTextContents();
+    expect(cells).toEqual(['bottom overhang', '11/16"', '3/4"']);
+    expect(await calls(page)).toEqual([]);
+    const standard = await applied(page);
+    expect(standard.slides['undermount']?.lift.value).toBeCloseTo((9 / 16) * INCH, 9);
+    await changes(page).getByText('Nothing is edited.', { exact: false }).waitFor();
+    expect(await field(page, 'Lift').inputValue()).toBe('9/16 in');
+  });
+
+  test('drops an edit', async () => {
+    const page = await standardPage();
+    await field(page, 'Stile, or side panel').first().fill('2');
+    await page.getByRole('button', { name: 'Drop the edit' }).click();
+    expect(await field(page, 'Stile, or side panel').first().inputValue()).toBe('1-1/2 in');
+    expect(await page.getByRole('button', { name: 'Apply to the order' }).isDisabled()).toBe(true);
+  });
+
+  test("shows the parser's own fault at its field, and cannot be applied meanwhile", async () => {
+    const page = await standardPage();
+    const edge = field(page, 'Left edge at the outside');
+    await edge.fill('lap x');
+    expect(await edge.getAttribute('aria-invalid')).toBe('true');
+    const id = (await edge.getAttribute('aria-describedby')) ?? '';
+    expect(await page.locator(`[id="${id}"]`).textContent()).toMatch(
+      /^Fault: “lap x” is refused: the overlay/,
+    );
+    expect(await changes(page).getByText('1 fault').count()).toBe(1);
+    expect(await page.getByRole('button', { name: 'Apply to the order' }).isDisabled()).toBe(true);
+    await field(page, 'Source of Left edge at the outside').fill(' ');
+    await changes(page).getByText('2 faults').waitFor();
+  });
+
+  test('edits the source of a value, which changes no drawer', async () => {
+    const page = await standardPage();
+    await field(page, 'Source of Lift').fill('sheet of the slide maker, 2025');
+    await changes(page).getByText('No size of the 36 drawers changes').waitFor();
+    expect((await applied(page)).slides['undermount']?.lift).toEqual({
+      value: INCH / 2,
+      source: 'sheet of the slide maker, 2025',
+    });
+  });
+
+  test('is told in the unit that is shown, what is half typed included', async () => {
+    const page = await standardPage();
+    await field(page, 'Lift').fill('1/2 + 1/16');
+    await field(page, 'Top edge at the outside').fill('lap x');
+    await change(page, { unit: 'mm' });
+    expect(await field(page, 'Lift').inputValue()).toBe('14.2875 mm');
+    expect(await field(page, 'Left edge at the outside').inputValue()).toBe('inset 2.38125 mm');
+    expect(await field(page, 'Top edge at the outside').inputValue()).toBe('lap x');
+    // A bare number is now in millimetres.
+    await field(page, 'Top edge at the outside').fill('lap 10');
+    await field(page, 'Lift').fill('14');
+    const standard = await applied(page);
+    expect(standard.slides['undermount']?.lift.value).toBe(14);
+    expect(standard.unit).toBe('in');
+  });
+
+  test('renames a slide with all that use it', async () => {
+    const page = await standardPage();
+    await field(page, 'Name of the slide').fill('soft close');
+    await page.keyboard.press('Enter');
+    await changes(page).getByText('No size of the 36 drawers changes').waitFor();
+    const standard = await applied(page);
+    expect(standard.slide).toBe('soft close');
+    expect(Object.keys(standard.slides)).toEqual(['soft close']);
+  });
+
+  test('adds a style as a copy, and tells which drawers a renamed one loses', async () => {
+    const page = await standardPage();
+    await page.getByRole('button', { name: 'Add a copy of this style' }).click();
+    expect(await field(page, 'Name of the style').inputValue()).toBe('inset 2');
+    await changes(page).getByText('No size of the 36 drawers changes').waitFor();
+    await field(page, 'Style').selectOption({ label: 'inset bevelled' });
+    await field(page, 'Name of the style').fill('bevelled');
+    await changes(page).getByText('3 of 36 drawers change').waitFor();
+    expect(await changes(page).getByText('✕ can be fitted no more').count()).toBe(3);
+    expect((await applied(page)).styles.map(({ name }) => name)).toEqual([
+      'inset',
+      'full overlay',
+      'partial overlay',
+      'bevelled',
+      'inset 2',
+    ]);
+  });
+
+  test("empties a kind's own member, and gives it another", async () => {
+    const page = await standardPage();
+    const kinds = page.getByRole('region', { name: 'Kinds of cabinet' });
+    await kinds.getByLabel('Bottom rail, or bottom panel', { exact: true }).fill('');
+    await kinds.getByLabel('Stile, or side panel', { exact: true }).fill('2');
+    expect(await kinds.getByLabel('Source of Stile, or side panel').inputValue()).toBe(
+      'common practice, no source',
+    );
+    const standard = await applied(page);
+    expect(standard.cabinetKinds['desk base']?.members).toEqual({ stile: { value: 2 * INCH } });
+  });
+
+  test('starts from a standard that comes with the program', async () => {
+    const page = await standardPage();
+    await field(page, 'One that comes with the program').selectOption('Face frame, side-mount slides');
+    await page.getByRole('button', { name: 'Start from it' }).click();
+    await changes(page)
+      .getByText(/of 36 drawers change/)
+      .waitFor();
+    expect(await field(page, 'Name').inputValue()).toBe('Face frame, side-mount slides');
+  });
+
+  test.for([
+    ['light', 1, 'in'],
+    ['dark', 2, 'mm'],
+  ] as const)('has nothing that axe finds, %s at %i times the size', async ([theme, zoom, unit]) => {
+    const page = await standardPage(unit, { theme, zoom });
+    await field(page, 'Left edge at the outside').fill('lap x');
+    expect(await sidewaysScroll(page)).toBe(0);
+    expect(await axeFindings(page)).toEqual([]);
+  });
+});
