@@ -1,6 +1,7 @@
 import { warning, error } from '../findings/make.ts';
 import type { Finding, Outcome } from '../findings/finding.ts';
 import type { PathContour, Point, Vertex } from '../geometry/types.ts';
+import { mmText } from '../units/mm-text.ts';
 import { rotate } from '../geometry/transform.ts';
 import { fractionLayout } from './stroke-fractions.ts';
 import type { StrokeFont, StrokeGlyph } from './stroke-font.ts';
@@ -116,7 +117,7 @@ function tooSmall(text: string, capHeight: number, kerf: number | undefined): re
   return [
     warning(
       'text/too-small',
-      `Capitals ${capHeight} mm high are hard to read with a line ${kerf} mm wide, in “${text}”; make them ${least} mm or higher.`,
+      `Capitals ${mmText(capHeight)} high are hard to read with a line ${mmText(kerf)} wide, in “${text}”; make them ${mmText(least)} or higher.`,
       {},
       { capHeight, kerf, least, text },
     ),

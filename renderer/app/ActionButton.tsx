@@ -24,7 +24,7 @@ export function ActionButton({ action: id, label, className }: ActionButtonProps
       className={className}
       disabled={!enabled}
       title={`${words}${keys}`}
-      aria-label={label === undefined || label === action.label ? undefined : action.label}
+      aria-label={nameOf(action.label, label)}
       aria-pressed={checked ?? undefined}
       aria-keyshortcuts={action.shortcut === null ? undefined : ariaShortcut(action.shortcut, IS_MAC)}
       onClick={action.perform}
@@ -32,4 +32,10 @@ export function ActionButton({ action: id, label, className }: ActionButtonProps
       {label ?? action.label}
     </button>
   );
+}
+
+/** What is read out: the whole label, and the short one with it where that is not a part of it. */
+function nameOf(label: string, short: string | undefined): string | undefined {
+  if (short === undefined || short === label) return undefined;
+  return label.toLowerCase().includes(short.toLowerCase()) ? label : `${short}: ${label}`;
 }

@@ -59,7 +59,13 @@ export function useGridKeys({ rows, columns, scrollTo }: Grid) {
       else go(index, at + (event.shiftKey ? -1 : 1));
       return;
     }
-    if (event.ctrlKey || event.metaKey || event.altKey) return;
+    const wide = event.ctrlKey || event.metaKey;
+    if (wide && (event.key === 'Home' || event.key === 'End')) {
+      event.preventDefault();
+      go(event.key === 'Home' ? 0 : rows.length - 1, event.key === 'Home' ? 0 : columns.length - 1);
+      return;
+    }
+    if (wide || event.altKey) return;
     const move = MOVES[event.key];
     if (move !== undefined) {
       event.preventDefault();

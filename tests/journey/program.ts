@@ -1,9 +1,8 @@
-import { spawn, type ChildProcess } from 'node:child_process';
+import { execFileSync, spawn, type ChildProcess } from 'node:child_process';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
-import { build } from 'vite';
 import { launchBrowser } from '../readers/browser.ts';
 
 const ROOT = join(import.meta.dirname, '../..');
@@ -21,8 +20,11 @@ export interface Program {
 
 /** Builds the page and the host, starts both, and waits until the demo order has been worked out. */
 export async function startProgram(): Promise<Program> {
-  await build({ configFile: join(ROOT, 'vite.renderer.config.ts'), logLevel: 'error' });
-  await build({ configFile: join(ROOT, 'vite.host.config.ts'), logLevel: 'error' });
+  for (const script of ['build:renderer', 'build:host']) {
+    // The test's own NODE_ENV would build a page that is neither for people nor for development.
+    const env = { ...process.env, NODE_ENV: 'production' };
+    execFileSync('npm', ['run', '-s', script], { cwd: ROOT, env, stdio: 'inherit' });
+  }
   const host = spawn(process.execPath, [join(ROOT, 'dist/host/main.js')], {
     stdio: ['ignore', 'pipe', 'inherit'],
   });

@@ -102,10 +102,12 @@ export const framesOf = (page: Page): Promise<number> =>
 export async function settled(page: Page): Promise<number> {
   let before = -1;
   for (let tries = 0; tries < 60; tries += 1) {
+    // What was asked for is drawn in the next of the browser's own frames.
+    await page.evaluate('new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)))');
     const now = await framesOf(page);
     if (now > 0 && now === before) return now;
     before = now;
-    await page.waitForTimeout(150);
+    await page.waitForTimeout(60);
   }
   throw new Error('the picture never came to rest');
 }

@@ -10,6 +10,8 @@ let given = { scene: null, unit: 'in', theme: 'light', reducedMotion: true };
 globalThis.seatFrames = 0;
 
 globalThis.showSeat = (changes) => {
+  // A new seat is only settled once it has been drawn.
+  if (changes.scene !== undefined) globalThis.seatFrames = 0;
   given = { ...given, ...changes };
   document.documentElement.dataset.theme = given.theme;
   root.render(
