@@ -93,7 +93,7 @@ describe('the arrow to the cabinet’s left', () => {
     const phrase = label?.phrases.find(
       (words) => words.includes('CABINET LEFT') && !words.startsWith('CABINET'),
     );
-    const [glyph = ''] = [...(phrase ?? '')];
+    const glyph = (phrase ?? '').slice(0, 1);
     // Drawn by itself and turned as the label is, the arrow's point is where its strokes meet.
     const drawn = makePart(
       {
