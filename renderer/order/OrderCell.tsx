@@ -1,6 +1,6 @@
 import { memo, useEffect, useRef } from 'react';
 import type { Finding } from '../../core/findings/finding.ts';
-import { setCell, settle } from '../store/changes.ts';
+import { setCell, settle, settleCell } from '../store/changes.ts';
 import type { GridColumn } from './columns.ts';
 import type { ActiveCell } from './useGridKeys.ts';
 
@@ -49,6 +49,7 @@ export const OrderCell = memo(function OrderCell(props: OrderCellProps) {
           text={text}
           start={active.start}
           onChange={(typed) => setCell(rowId, column.id, typed)}
+          onLeave={() => settleCell(rowId, column.id)}
           onEnd={() => onActive({ rowId, at, editing: false, start: null })}
         />
       ) : (
@@ -64,10 +65,11 @@ interface CellEditorProps {
   /** What was typed to begin with, in place of the text; null keeps the text. */
   readonly start: string | null;
   readonly onChange: (text: string) => void;
+  readonly onLeave: () => void;
   readonly onEnd: () => void;
 }
 
-function CellEditor({ label, text, start, onChange, onEnd }: CellEditorProps) {
+function CellEditor({ label, text, start, onChange, onLeave, onEnd }: CellEditorProps) {
   const input = useRef<HTMLInputElement>(null);
   const before = useRef(text);
   useEffect(() => {
@@ -87,7 +89,7 @@ function CellEditor({ label, text, start, onChange, onEnd }: CellEditorProps) {
       spellCheck={false}
       defaultValue={start ?? text}
       onChange={(event) => onChange(event.target.value)}
-      onBlur={settle}
+      onBlur={onLeave}
       onKeyDown={(event) => {
         if (event.key !== 'Escape') return;
         event.stopPropagation();

@@ -38,7 +38,7 @@ export function OrderGrid({ columns }: { readonly columns: readonly GridColumn[]
     // eslint-disable-next-line react-hooks/exhaustive-deps
   }, [picked]);
 
-  const template = `3.25rem 2.75rem ${columns.map(({ width }) => `${width}rem`).join(' ')}`;
+  const template = `2.25rem 2.5rem ${columns.map(({ width }) => `${width}rem`).join(' ')}`;
   return (
     <div
       ref={room}
@@ -54,8 +54,12 @@ export function OrderGrid({ columns }: { readonly columns: readonly GridColumn[]
     >
       <div role="rowgroup" className="order-head">
         <div role="row" className="order-line" aria-rowindex={1} style={{ gridTemplateColumns: template }}>
-          <span role="columnheader">State</span>
-          <span role="columnheader">Row</span>
+          <span role="columnheader">
+            <span className="app-hidden">State</span>
+          </span>
+          <span role="columnheader">
+            <span className="app-hidden">Row</span>
+          </span>
           {columns.map(({ id, title, kind }) => (
             <span key={id} role="columnheader" className={kind === 'worked-out' ? 'order-figure' : undefined}>
               {title}

@@ -1,7 +1,7 @@
 import { useState, type ClipboardEvent, type KeyboardEvent, type RefObject } from 'react';
 import type { OrderColumn } from '../../core/order/columns.ts';
 import type { DraftRow } from '../../core/project/draft.ts';
-import { pasteCells, selectRow, setCell, settle } from '../store/changes.ts';
+import { pasteCells, selectRow, setCell, settle, settleCell } from '../store/changes.ts';
 import { useNotices } from '../app/notices.ts';
 import { clipboardTable } from './clipboard-table.ts';
 import type { GridColumn } from './columns.ts';
@@ -54,7 +54,8 @@ export function useGridKeys({ rows, columns, scrollTo }: Grid) {
     if (active.editing) {
       if (event.key !== 'Enter' && event.key !== 'Tab') return;
       event.preventDefault();
-      settle();
+      const column = columns[at];
+      if (column?.kind === 'cell') settleCell(active.rowId, column.id);
       if (event.key === 'Enter') go(index + (event.shiftKey ? -1 : 1), at);
       else go(index, at + (event.shiftKey ? -1 : 1));
       return;

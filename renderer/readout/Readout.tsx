@@ -1,4 +1,5 @@
 import { formatLength } from '../../core/units/format-length.ts';
+import { formatSize } from '../../core/units/format-size.ts';
 import { drawerName } from '../../core/fit/name.ts';
 import { EDGES, type Edge } from '../../core/order/types.ts';
 import { settingsText } from '../../core/jigs/settings-text.ts';
@@ -50,13 +51,9 @@ export function Readout() {
             </div>
           ))}
           <div className="readout-front">
-            <span className="app-figure">
-              {length(fit.frontW)} × {length(fit.frontH)}
-            </span>
+            <span className="app-figure">{formatSize(fit.frontW, fit.frontH, unit)}</span>
             <span>front</span>
-            <span className="readout-box app-figure">
-              {length(fit.boxW)} × {length(fit.boxH)}
-            </span>
+            <span className="readout-box app-figure">{formatSize(fit.boxW, fit.boxH, unit)}</span>
             <span>box</span>
           </div>
         </div>

@@ -17,6 +17,7 @@ import {
   withPasted,
 } from './draft-edits.ts';
 import { findingsByRow, rowBeside, shownRows } from './readings.ts';
+import { sumInCell } from './sum-in-cell.ts';
 import { same, withJigPicked, withPartPicked, withRowPicked } from './selection.ts';
 import {
   changedState,
@@ -55,6 +56,15 @@ export const setCell = (rowId: string, column: OrderColumn, text: string): void 
     rowId,
     mergeKey: `cell ${rowId} ${column}`,
   });
+
+/** Ends the typing in a cell: a sum of lengths becomes the length that it comes to. */
+export function settleCell(rowId: string, column: OrderColumn): void {
+  const { draft } = useProgram.getState();
+  const text = draft.rows.find(({ id }) => id === rowId)?.cells[column];
+  const length = text === undefined ? null : sumInCell(column, text, draft.unit);
+  if (length !== null) setCell(rowId, column, length);
+  settle();
+}
 
 /** A row below another one, or at the end (null); it is selected. */
 export const addRow = (after: string | null): void =>

@@ -25,11 +25,13 @@ export async function startProgram(): Promise<Program> {
     const env = { ...process.env, NODE_ENV: 'production' };
     execFileSync('npm', ['run', '-s', script], { cwd: ROOT, env, stdio: 'inherit' });
   }
+  const folder = mkdtempSync(join(tmpdir(), 'overhang-journey-'));
   const host = spawn(process.execPath, [join(ROOT, 'dist/host/main.js')], {
     stdio: ['ignore', 'pipe', 'inherit'],
+    // Its own place for snapshots, so that no earlier run offers its work here.
+    env: { ...process.env, XDG_STATE_HOME: folder },
   });
   const address = await addressOf(host);
-  const folder = mkdtempSync(join(tmpdir(), 'overhang-journey-'));
   const browser: Browser = await launchBrowser();
   const context: BrowserContext = await browser.newContext({
     viewport: { width: 1440, height: 900 },
