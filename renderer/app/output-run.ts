@@ -1,19 +1,7 @@
 import { create } from 'zustand';
+import type { OutputRun } from '../output/run.ts';
 import { send } from '../transport/send.ts';
 import { designLine } from './design-line.ts';
-
-/** How the writing of cut files stands. */
-export interface OutputRun {
-  readonly state: 'idle' | 'running' | 'done' | 'failed' | 'cancelled';
-  readonly done: number;
-  readonly of: number;
-  /** The finished folder. */
-  readonly place?: string;
-  /** Where a browser fetched it from. */
-  readonly download?: string;
-  /** Why it failed. */
-  readonly reason?: string;
-}
 
 const IDLE: OutputRun = { state: 'idle', done: 0, of: 0 };
 

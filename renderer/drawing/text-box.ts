@@ -25,9 +25,3 @@ export const boxAbout = ({ x, y }: Point, w: number, h: number): Box => ({
   w,
   h,
 });
-
-/** The box that holds both. */
-export function boxOfBoth(a: Box, b: Box): Box {
-  const [x, y] = [Math.min(a.x, b.x), Math.min(a.y, b.y)];
-  return { x, y, w: Math.max(a.x + a.w, b.x + b.w) - x, h: Math.max(a.y + a.h, b.y + b.h) - y };
-}

@@ -29,15 +29,7 @@ import {
   undoneState,
   type DraftChange,
 } from './transitions.ts';
-import type {
-  FileState,
-  PageName,
-  ProgramState,
-  Selection,
-  StageName,
-  ThemeName,
-  ViewSettings,
-} from './types.ts';
+import type { FileState, PageName, ProgramState, Selection, StageName, ViewSettings } from './types.ts';
 import { useProgram } from './use-program.ts';
 
 /** Every change of the program's state; components and actions call these and nothing else. */
@@ -185,12 +177,9 @@ export const stepAttention = (step: 1 | -1): void =>
 const show = (settings: Partial<ViewSettings>): void =>
   update((state) => ({ ...state, view: { ...state.view, ...settings } }));
 
-export const setView = show;
 export const setPage = (page: PageName): void => show({ page });
 /** Shows a stage of the bench, and the bench. */
 export const setStage = (stage: StageName): void => show({ page: 'bench', stage });
-export const setTheme = (theme: ThemeName): void => show({ theme });
-export const setViewUnit = (unit: LengthUnit): void => show({ unit });
 export const setOnlyAttention = (onlyAttention: boolean): void => show({ onlyAttention });
 export const toggleTheme = (): void =>
   show({ theme: useProgram.getState().view.theme === 'light' ? 'dark' : 'light' });
