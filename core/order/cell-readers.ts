@@ -1,6 +1,7 @@
 import { parseLength } from '../units/parse-length.ts';
 import { comparable } from './cabinets.ts';
 import { parseEdgeCondition } from './edge-condition.ts';
+import { parseFrontConstruction } from './front-construction.ts';
 import { didYouMean } from './suggest.ts';
 import type { OrderTerms } from './raw-row.ts';
 import type { EdgeCondition, FrontConstruction, Position } from './types.ts';
@@ -74,20 +75,9 @@ export const readCabinetKindCell = named(
   ({ cabinetKinds }) => cabinetKinds,
 );
 
+export const readSpeciesCell = named('order/species', 'species', ({ species }) => species);
+
 export const readFrontCell: CellReader<FrontConstruction> = (text, { unit }) => {
-  if (/^slab$/i.test(text)) return read({ kind: 'slab' });
-  const [, width] = /^(?:five|5)[\s_-]?piece(.*)$/i.exec(text) ?? [];
-  if (width === undefined) {
-    return refuse(
-      'order/front',
-      'write slab, or five-piece and the width of its frame, such as five-piece 2-1/4 in',
-    );
-  }
-  if (width.trim() === '') {
-    return refuse('order/front', 'the width of its frame is missing; write one, such as five-piece 2-1/4 in');
-  }
-  const member = parseLength(width, { unit });
-  return member.ok
-    ? read({ kind: 'five-piece', memberWidth: member.mm })
-    : refuse('order/front', `the width of its frame is refused: ${member.reason}`);
+  const front = parseFrontConstruction(text, { unit });
+  return front.ok ? read(front.front) : refuse('order/front', front.reason);
 };

@@ -2,7 +2,8 @@ import { writeLength } from '../units/write-length.ts';
 import type { OrderColumn } from './columns.ts';
 import { defined } from './defined.ts';
 import { writeEdgeCondition } from './edge-condition.ts';
-import type { Drawer, Edge, FrontConstruction, LengthUnit } from './types.ts';
+import { writeFrontConstruction } from './front-construction.ts';
+import type { Drawer, Edge, LengthUnit } from './types.ts';
 
 /** A drawer as the cells that are read back as the same drawer; absent values have no cell. */
 export function drawerCells(
@@ -34,14 +35,13 @@ export function drawerCells(
     front_h: length(drawer.frontH),
     box_w: length(drawer.boxW),
     box_h: length(drawer.boxH),
-    front: frontText(drawer.front, unit),
+    box_d: length(drawer.boxD),
+    front: writeFrontConstruction(drawer.front, unit),
     front_thickness: length(drawer.frontThickness),
+    species: drawer.species,
     box_side: length(drawer.boxSide),
     box_front: length(drawer.boxFront),
     pull: drawer.pull,
     note: drawer.note,
   });
 }
-
-const frontText = (front: FrontConstruction, unit: LengthUnit): string =>
-  front.kind === 'slab' ? 'slab' : `five-piece ${writeLength(front.memberWidth, unit)}`;

@@ -6,7 +6,7 @@ import { readNameCell } from './text-cell.ts';
 /** What is wrong with an order's name, which is engraved on its jigs; undefined when it is right. */
 export function nameFault(name: string): string | undefined {
   if (name.trim() === '') return 'it is empty; write a name';
-  const read = readNameCell(name, { unit: 'in', styles: [], cabinetKinds: [] });
+  const read = readNameCell(name, { unit: 'in', styles: [], cabinetKinds: [], species: [], pulls: {} });
   return read.ok ? undefined : read.reason;
 }
 

@@ -23,6 +23,14 @@ export interface OrderTerms {
   readonly unit: LengthUnit;
   readonly styles: readonly string[];
   readonly cabinetKinds: readonly string[];
+  readonly species: readonly string[];
+  /** Sorts of pulls, by the word that a cell begins with. */
+  readonly pulls: Readonly<Record<string, PullSort>>;
+}
+
+/** What an order must know of a sort of pulls. */
+export interface PullSort {
+  readonly holes: 1 | 2;
 }
 
 /** The words with which a message begins: `Row 4, opening_w,` or `Field order.drawers.2.opening_w`. */

@@ -2,7 +2,7 @@ import type { Finding, Outcome } from '../findings/finding.ts';
 import { besideUnread } from './beside-unread.ts';
 import { checkDate } from './date.ts';
 import { defined } from './defined.ts';
-import type { OrderTerms } from './raw-row.ts';
+import type { OrderTerms, PullSort } from './raw-row.ts';
 import { readRows } from './read-rows.ts';
 import { readTable } from './read-table.ts';
 import type { LengthUnit, Order } from './types.ts';
@@ -11,6 +11,8 @@ import type { LengthUnit, Order } from './types.ts';
 export interface OrderVocabulary {
   readonly styles: readonly { readonly name: string }[];
   readonly cabinetKinds: Readonly<Record<string, unknown>>;
+  readonly species: Readonly<Record<string, unknown>>;
+  readonly pulls: Readonly<Record<string, PullSort>>;
 }
 
 export interface CsvOptions {
@@ -53,4 +55,6 @@ export const orderTerms = (unit: LengthUnit, standard: OrderVocabulary): OrderTe
   unit,
   styles: standard.styles.map((style) => style.name),
   cabinetKinds: Object.keys(standard.cabinetKinds),
+  species: Object.keys(standard.species),
+  pulls: standard.pulls,
 });

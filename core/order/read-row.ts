@@ -1,5 +1,5 @@
 import type { Finding } from '../findings/finding.ts';
-import { error } from '../findings/make.ts';
+import { error, hasErrors, warning } from '../findings/make.ts';
 import {
   readCabinetKindCell,
   readColumnCell,
@@ -8,15 +8,24 @@ import {
   readLengthCell,
   readPositionCell,
   readQtyCell,
+  readSpeciesCell,
   readStyleCell,
   type CellReader,
 } from './cell-readers.ts';
 import { REQUIRED_COLUMNS, type OrderColumn } from './columns.ts';
 import { defined } from './defined.ts';
 import { placeWords, type OrderTerms, type RawRow } from './raw-row.ts';
+import { parsePullChoice } from './pull-choice.ts';
 import { quoteText } from './quote-text.ts';
 import { readNameCell, readNoteCell } from './text-cell.ts';
-import { EDGES, type Drawer, type Edge, type EdgeCondition, type Position } from './types.ts';
+import {
+  EDGES,
+  type Drawer,
+  type Edge,
+  type EdgeCondition,
+  type Position,
+  type PullChoice,
+} from './types.ts';
 
 /** A drawer whose place in its stack is not known yet. */
 export type LooseDrawer = Omit<Drawer, 'position' | 'first' | 'last'>;
@@ -74,6 +83,16 @@ export function readRow(
     return undefined;
   };
 
+  /** A pull is free text: what is not understood is told, and its holes are not known. */
+  const pullOf = (text: string): PullChoice | undefined => {
+    const read = parsePullChoice(text, terms.pulls);
+    if (read.ok) return read.choice;
+    const at = raw.at('pull');
+    const message = `${placeWords(at)} reads ${quoteText(text)}: ${read.reason}. Until then nothing is known of its holes.`;
+    findings.push(warning('order/pull-unknown', message, at, { read: text }));
+    return undefined;
+  };
+
   const cabinet = cell('cabinet', readNameCell);
   const drawer = cell('drawer', readNameCell);
   const qty = cell('qty', readQtyCell);
@@ -90,6 +109,7 @@ export function readRow(
     if (condition !== undefined) edges[edge] = condition;
   }
   const front = cell('front', readFrontCell) ?? { kind: 'slab' };
+  const pull = cell('pull', readNameCell);
   const options = defined({
     room,
     cabinetKind,
@@ -97,10 +117,13 @@ export function readRow(
     frontH: cell('front_h', readLengthCell),
     boxW: cell('box_w', readLengthCell),
     boxH: cell('box_h', readLengthCell),
+    boxD: cell('box_d', readLengthCell),
     frontThickness: cell('front_thickness', readLengthCell),
+    species: cell('species', readSpeciesCell),
     boxSide: cell('box_side', readLengthCell),
     boxFront: cell('box_front', readLengthCell),
-    pull: cell('pull', readNameCell),
+    pull,
+    pullChoice: pull === undefined ? undefined : pullOf(pull),
     note: cell('note', readNoteCell),
   });
   const identity: RowIdentity = {
@@ -110,7 +133,7 @@ export function readRow(
     ...defined({ column: raw.cells.column === undefined ? 1 : column }),
   };
   const whole = defined({ cabinet, drawer, qty, style, openingW, openingH });
-  if (findings.length > 0 || !isWhole(whole)) return { row: { raw, identity }, findings };
+  if (hasErrors(findings) || !isWhole(whole)) return { row: { raw, identity }, findings };
   const read: LooseDrawer = { row: raw.row, ...whole, ...options, column: column ?? 1, edges, front };
   return { row: { raw, identity, drawer: read }, findings };
 }

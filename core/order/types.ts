@@ -40,10 +40,28 @@ export const MEMBER_NAMES: readonly MemberName[] = [
   'bottom-rail',
 ];
 
+/** How a front is made. Lengths in mm. `thinnest`: the wood left where the face is profiled. */
 export type FrontConstruction =
-  | { readonly kind: 'slab' }
-  /** Frame of stiles and rails of this width around a panel. */
-  | { readonly kind: 'five-piece'; readonly memberWidth: number };
+  | { readonly kind: 'slab'; readonly thinnest?: number }
+  /** Frame of stiles and rails of this width around a panel that is free to move in its groove. */
+  | {
+      readonly kind: 'five-piece';
+      /** Of the stiles, and of the rails unless `railWidth` says otherwise. */
+      readonly memberWidth: number;
+      readonly railWidth?: number;
+      /** `cope`: the stiles run the whole height, the rails stand between them. */
+      readonly joint?: 'cope' | 'mitre';
+      readonly thinnest?: number;
+    };
+
+/** The pull of a row: a sort that the shop standard knows, and what the order says of it. Lengths in mm. */
+export interface PullChoice {
+  /** As the standard spells it: `bar`. */
+  readonly sort: string;
+  readonly centers?: number;
+  /** How many on one front, where the order says so. */
+  readonly count?: 1 | 2;
+}
 
 /** One line of an order: a drawer and how many alike. Lengths in mm; absent means "derive it". */
 export interface Drawer {
@@ -74,7 +92,13 @@ export interface Drawer {
   readonly frontThickness?: number;
   readonly boxSide?: number;
   readonly boxFront?: number;
+  /** From the back of the front to the back of the box. */
+  readonly boxD?: number;
+  /** Of the front; a key of the standard's species. */
+  readonly species?: string;
+  /** The text of the cell; `pullChoice` is what it means, absent when the standard knows no such sort. */
   readonly pull?: string;
+  readonly pullChoice?: PullChoice;
   readonly note?: string;
 }
 

@@ -4,7 +4,7 @@ import { nameFault } from '../order/name.ts';
 import { strict } from '../rules/standard-fields.ts';
 
 export const PROJECT_FORMAT = 'overhang-project';
-export const PROJECT_VERSION = 1;
+export const PROJECT_VERSION = 2;
 
 /** A cell as text, or as a plain number that means the same text. */
 const cell = z.union([z.string(), z.number().transform(String)], 'write a text or a number').exactOptional();

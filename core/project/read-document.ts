@@ -1,3 +1,4 @@
+import { z } from 'zod';
 import type { Finding, Outcome } from '../findings/finding.ts';
 import { checkFormat } from '../order/check-format.ts';
 import { ORDER_COLUMNS, type OrderColumn } from '../order/columns.ts';
@@ -7,6 +8,7 @@ import { parseMachine } from '../machine/parse-machine.ts';
 import type { MachineProfile } from '../machine/profile.ts';
 import { parseStandard } from '../rules/parse-standard.ts';
 import type { ShopStandard } from '../rules/types.ts';
+import { projectFrom1 } from './migrate/1-to-2.ts';
 import {
   PROJECT_FORMAT,
   PROJECT_VERSION,
@@ -38,7 +40,9 @@ export interface ReadDocument {
   readonly registration?: Registration;
 }
 
-/** Reads the structure of a project file; the value is null when any of it is wrong. */
+const versionSchema = z.object({ version: z.int() });
+
+/** Reads the structure of a project file, of this or an older version; the value is null when any of it is wrong. */
 export function readDocument(
   json: unknown,
   file: string,
@@ -48,9 +52,10 @@ export function readDocument(
 ): Outcome<ReadDocument | null> {
   const format = checkFormat(json, FORMAT, { file });
   if (format !== undefined) return { value: null, findings: [format] };
-  const read = schema.safeParse(json);
+  const document = versionSchema.parse(json).version === 1 ? projectFrom1(json) : json;
+  const read = schema.safeParse(document);
   if (!read.success) {
-    return { value: null, findings: fieldFindings(read.error.issues, json, 'project/field', { file }) };
+    return { value: null, findings: fieldFindings(read.error.issues, document, 'project/field', { file }) };
   }
   const { drawers, ...order } = read.data.order;
   const standard = parseStandard(read.data.standard, file, ['standard']);

@@ -4,7 +4,8 @@ import { hasErrors } from '../findings/make.ts';
 import { checkFormat } from '../order/check-format.ts';
 import { fieldFindings } from '../order/field-findings.ts';
 import { checkStandard } from './check-standard.ts';
-import { STANDARD_FORMAT, STANDARD_VERSION, standardSchema } from './standard-schema.ts';
+import { standardFrom1 } from './migrate/1-to-2.ts';
+import { STANDARD_FORMAT, STANDARD_SCHEMAS, STANDARD_VERSION } from './standard-schema.ts';
 import type { ShopStandard } from './types.ts';
 
 const FORMAT = {
@@ -14,13 +15,11 @@ const FORMAT = {
   code: 'rules',
 } as const;
 
-const SCHEMAS = { in: standardSchema('in'), mm: standardSchema('mm') };
-
-const unitSchema = z.object({ unit: z.enum(['in', 'mm']) });
+const headSchema = z.object({ version: z.int(), unit: z.enum(['in', 'mm']).catch('in') });
 
 /**
- * Reads a shop standard from its JSON document; the value is null when there is any error. `within` is
- * the path of the standard inside a larger document, for findings.
+ * Reads a shop standard from its JSON document, of this or an older version; the value is null when there is
+ * any error. `within` is the path of the standard inside a larger document, for findings.
  */
 export function parseStandard(
   json: unknown,
@@ -31,10 +30,11 @@ export function parseStandard(
   const format = checkFormat(json, FORMAT, place);
   if (format !== undefined) return { value: null, findings: [format] };
   // Without a unit its own finding is enough to stop; the rest is then checked as inches.
-  const unit = unitSchema.safeParse(json).data?.unit ?? 'in';
-  const read = SCHEMAS[unit].safeParse(json);
+  const { version, unit } = headSchema.parse(json);
+  const document = version === 1 ? standardFrom1(json, unit) : json;
+  const read = STANDARD_SCHEMAS[unit].safeParse(document);
   if (!read.success) {
-    return { value: null, findings: fieldFindings(read.error.issues, json, 'rules/field', place) };
+    return { value: null, findings: fieldFindings(read.error.issues, document, 'rules/field', place) };
   }
   const { format: _format, version: _version, ...standard } = read.data;
   const findings = checkStandard(standard, place);

@@ -1,8 +1,9 @@
 import { z } from 'zod';
-import { parseEdgeCondition } from '../order/edge-condition.ts';
+import { parseEdgeCondition, writeEdgeCondition } from '../order/edge-condition.ts';
 import { quoteText } from '../order/quote-text.ts';
-import type { LengthUnit } from '../order/types.ts';
+import type { EdgeCondition, LengthUnit } from '../order/types.ts';
 import { parseLength, type LengthOptions } from '../units/parse-length.ts';
+import { writeLength } from '../units/write-length.ts';
 
 /** An object that takes its own fields and no others, and names them when it gets another. */
 export const strict = <Shape extends z.core.$ZodLooseShape>(shape: Shape) =>
@@ -28,35 +29,31 @@ export const sourced = <Value extends z.ZodType>(value: Value) =>
       ),
   });
 
-/** A length as text, decoded to mm. */
+/** A length as text, decoded to mm; written exactly, in `unit` where it can be. */
 export const lengthText = (unit: LengthUnit, options: Omit<LengthOptions, 'unit'> = {}) =>
-  z.string().transform((text, context) => {
-    const length = parseLength(text, { unit, ...options });
-    if (length.ok) return length.mm;
-    context.addIssue({ code: 'custom', message: `${quoteText(text)} is refused: ${length.reason}` });
-    return z.NEVER;
+  z.codec(z.string(), z.number(), {
+    decode(text, context) {
+      const length = parseLength(text, { unit, ...options });
+      if (length.ok) return length.mm;
+      const message = `${quoteText(text)} is refused: ${length.reason}`;
+      context.issues.push({ code: 'custom', input: text, message });
+      return z.NEVER;
+    },
+    encode: (mm) => writeLength(mm, unit),
   });
 
 /** An edge condition as text, decoded. */
 export const conditionText = (unit: LengthUnit) =>
-  z.string().transform((text, context) => {
-    const edge = parseEdgeCondition(text, { unit });
-    if (edge.ok) return edge.condition;
-    context.addIssue({ code: 'custom', message: `${quoteText(text)} is refused: ${edge.reason}` });
-    return z.NEVER;
+  z.codec(z.string(), z.custom<EdgeCondition>(), {
+    decode(text, context) {
+      const edge = parseEdgeCondition(text, { unit });
+      if (edge.ok) return edge.condition;
+      context.issues.push({
+        code: 'custom',
+        input: text,
+        message: `${quoteText(text)} is refused: ${edge.reason}`,
+      });
+      return z.NEVER;
+    },
+    encode: (condition) => writeEdgeCondition(condition, unit),
   });
-
-/** Degrees. A back bevel beyond it leaves a knife's edge at the face; common practice, no source. */
-export const STEEPEST_BEVEL = 30;
-
-/** A bevel as text such as `3 deg`, decoded to degrees. */
-export const bevelText = z.string().transform((text, context) => {
-  const [, number] = /^\s*(\d+(?:[.,]\d+)?)\s*(?:deg|degrees?|°)?\s*$/i.exec(text) ?? [];
-  const degrees = Number((number ?? 'none').replace(',', '.'));
-  if (degrees <= STEEPEST_BEVEL) return degrees;
-  context.addIssue({
-    code: 'custom',
-    message: `${quoteText(text)} is refused: write an angle from 0 deg to ${STEEPEST_BEVEL} deg`,
-  });
-  return z.NEVER;
-});

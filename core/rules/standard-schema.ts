@@ -1,50 +1,24 @@
 import { z } from 'zod';
 import type { LengthUnit } from '../order/types.ts';
-import { bevelText, conditionText, lengthText, sourced, strict, words } from './standard-fields.ts';
+import { fasteningSchema } from './schema/fastening-schema.ts';
+import { kindSchema, membersSchema } from './schema/member-schema.ts';
+import { pullSchema } from './schema/pull-schema.ts';
+import { slideSchema } from './schema/slide-schema.ts';
+import { styleSchema } from './schema/style-schema.ts';
+import { frontWoodSchema, panelGrooveSchema, speciesSchema } from './schema/wood-schema.ts';
+import { lengthText, sourced, strict, words } from './standard-fields.ts';
 
 export const STANDARD_FORMAT = 'overhang-standard';
-export const STANDARD_VERSION = 1;
+export const STANDARD_VERSION = 2;
 
 /**
- * The document of a shop standard, decoded: every value is text that people can edit beside its source,
- * `{ "value": "1-1/2 in", "source": "..." }`; bare numbers are in `unit`, which the document states.
+ * The document of a shop standard, both ways: every value is text that people can edit beside its source,
+ * `{ "value": "1-1/2 in", "source": "..." }`; bare numbers are in `unit`, which the document states. What is
+ * written has the fields in the order in which they stand here.
  */
-export function standardSchema(unit: LengthUnit) {
+function standardSchema(unit: LengthUnit) {
   const length = sourced(lengthText(unit));
   const lengthOrZero = sourced(lengthText(unit, { zero: true }));
-  const condition = sourced(conditionText(unit));
-  const edge = strict({ outer: condition, shared: condition });
-  const style = strict({
-    name: words,
-    edges: strict({ left: edge, right: edge, top: edge, bottom: edge }),
-    startLow: strict({ outer: lengthOrZero, shared: lengthOrZero }),
-    backBevel: sourced(bevelText),
-  });
-  const slide = strict({
-    runningClearance: lengthOrZero,
-    lift: lengthOrZero,
-    topClearance: lengthOrZero,
-    sideMember: lengthOrZero,
-    widthTolerance: lengthOrZero,
-  });
-  // Which members may be 0 depends on the construction: `checkStandard` tells.
-  const members = {
-    stile: lengthOrZero,
-    'shared-stile': lengthOrZero,
-    'top-rail': lengthOrZero,
-    'mid-rail': lengthOrZero,
-    'bottom-rail': lengthOrZero,
-  };
-  const kind = strict({
-    members: strict({
-      stile: members.stile.exactOptional(),
-      'shared-stile': members['shared-stile'].exactOptional(),
-      'top-rail': members['top-rail'].exactOptional(),
-      'mid-rail': members['mid-rail'].exactOptional(),
-      'bottom-rail': members['bottom-rail'].exactOptional(),
-    }),
-    slide: words.exactOptional(),
-  });
   const tolerance = strict({
     value: lengthText(unit, { zero: true }),
     distribution: z.enum(['normal', 'uniform', 'triangular']),
@@ -57,13 +31,21 @@ export function standardSchema(unit: LengthUnit) {
     note: z.string(),
     unit: z.enum(['in', 'mm']),
     construction: z.enum(['face frame', 'frameless']),
-    members: strict(members),
-    slides: z.record(words, slide),
+    members: membersSchema(unit),
+    slides: z.record(words, slideSchema(unit)),
     slide: words,
-    styles: z.array(style),
-    cabinetKinds: z.record(words, kind),
-    front: strict({ thickness: length }),
-    box: strict({ sideThickness: length, frontThickness: length }),
+    styles: z.array(styleSchema(unit)).readonly(),
+    cabinetKinds: z.record(words, kindSchema(unit)),
+    front: strict({ thickness: length, wood: frontWoodSchema(unit), groove: panelGrooveSchema(unit) }),
+    box: strict({
+      sideThickness: length,
+      frontThickness: length,
+      depth: length,
+      bottom: strict({ thickness: length, raised: lengthOrZero }),
+    }),
+    species: z.record(words, speciesSchema),
+    fastening: fasteningSchema(unit),
+    pulls: z.record(words, pullSchema(unit)),
     limits: strict({ smallestGap: lengthOrZero, sizeDifference: lengthOrZero }),
     tolerances: strict({
       opening: tolerance,
@@ -75,3 +57,6 @@ export function standardSchema(unit: LengthUnit) {
     }),
   });
 }
+
+/** The schema of a document, by the unit that the document states. */
+export const STANDARD_SCHEMAS = { in: standardSchema('in'), mm: standardSchema('mm') } as const;

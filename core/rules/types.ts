@@ -1,4 +1,6 @@
 import type { Edge, EdgeCondition, LengthUnit, MemberName } from '../order/types.ts';
+import type { FasteningRule, PullRule } from './fastening-types.ts';
+import type { FrontWood, PanelGroove, Species } from './wood-types.ts';
 
 /** A value of the shop standard and where it comes from. */
 export interface Sourced<T> {
@@ -25,6 +27,28 @@ export interface OverlayStyle {
   readonly backBevel: Sourced<number>;
 }
 
+/** What one adjuster of a slide can do: a signed range in mm, from -most to +most. Both 0: it has none. */
+export interface AdjusterRange {
+  readonly least: SourcedLength;
+  readonly most: SourcedLength;
+  /** mm for one turn or click; 0 where the slide's data does not say. */
+  readonly step: SourcedLength;
+  /** What one step is called: `turn`, `click`. */
+  readonly stepName: string;
+}
+
+/** The adjusters of a pair of slides. */
+export interface SlideAdjusters {
+  /** + raises the front. Left and right have one each, so a front can be turned in its plane too. */
+  readonly height: AdjusterRange;
+  /** + moves the front to the cabinet's right. */
+  readonly side: AdjusterRange;
+  /** + moves the front out of the cabinet. */
+  readonly depth: AdjusterRange;
+  /** + leans the top edge of the front out of the cabinet, mm at that edge. */
+  readonly tilt: AdjusterRange;
+}
+
 export interface SlideRule {
   /** Box side to opening side, each side, mm. */
   readonly runningClearance: SourcedLength;
@@ -36,6 +60,7 @@ export interface SlideRule {
   readonly sideMember: SourcedLength;
   /** How far a given box may differ in width from the slide's need before a warning, mm. */
   readonly widthTolerance: SourcedLength;
+  readonly adjusters: SlideAdjusters;
 }
 
 /** What a kind of cabinet has that differs from the standard. */
@@ -63,8 +88,26 @@ export interface ShopStandard {
   readonly slide: string;
   readonly styles: readonly OverlayStyle[];
   readonly cabinetKinds: Readonly<Record<string, CabinetKind>>;
-  readonly front: { readonly thickness: SourcedLength };
-  readonly box: { readonly sideThickness: SourcedLength; readonly frontThickness: SourcedLength };
+  readonly front: {
+    readonly thickness: SourcedLength;
+    readonly wood: FrontWood;
+    readonly groove: PanelGroove;
+  };
+  readonly box: {
+    readonly sideThickness: SourcedLength;
+    readonly frontThickness: SourcedLength;
+    /** From the back of the front to the back of the box, where the order gives none. */
+    readonly depth: SourcedLength;
+    readonly bottom: {
+      readonly thickness: SourcedLength;
+      /** From the lower edge of the sides up to the bottom's underside. */
+      readonly raised: SourcedLength;
+    };
+  };
+  readonly species: Readonly<Record<string, Species>>;
+  readonly fastening: FasteningRule;
+  /** By the word that a `pull` cell begins with: `bar`, `cup`, `knob`. */
+  readonly pulls: Readonly<Record<string, PullRule>>;
   readonly limits: {
     /** Predicted gaps below this get a warning, mm. */
     readonly smallestGap: SourcedLength;

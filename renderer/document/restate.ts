@@ -2,7 +2,7 @@ import { parseEdgeCondition, writeEdgeCondition } from '../../core/order/edge-co
 import type { LengthUnit } from '../../core/order/types.ts';
 import { sumLength } from '../../core/units/sum-length.ts';
 import { writeLength } from '../../core/units/write-length.ts';
-import { withValue, type Json } from './json.ts';
+import { valueAt, withValue, type Json } from './json.ts';
 
 /** A length, or a sum of lengths, in exact words of another unit; any other text stays as it is. */
 export function restateLength(text: string, from: LengthUnit, to: LengthUnit): string {
@@ -24,10 +24,28 @@ export function restateStandard(document: Json, from: LengthUnit, to: LengthUnit
     if (typeof value === 'string') return key === 'value' ? restateText(value, from, to) : value;
     if (typeof value !== 'object' || value === null) return value;
     if (Array.isArray(value)) return value.map((item: Json) => change(item, ''));
-    // An angle is no length, not even where it is a bare number.
     return Object.fromEntries(
-      Object.entries(value).map(([name, item]) => [name, name === 'backBevel' ? item : change(item, name)]),
+      Object.entries(value).map(([name, item]) => [name, isNoLength(name, item) ? item : change(item, name)]),
     );
   };
   return withValue(change(document, ''), ['unit'], to);
 }
+
+/** Values that are no lengths, not even where they are bare numbers. */
+const NO_LENGTHS: ReadonlySet<string> = new Set([
+  'backBevel',
+  'specificGravity',
+  'radial',
+  'tangential',
+  'humidity',
+  'temperature',
+  'largestAngle',
+  'angleStep',
+  'pull',
+  'safety',
+  'boreLength',
+]);
+
+/** A slide or pull may have the name of one of them, but is no value. */
+const isNoLength = (name: string, item: Json): boolean =>
+  NO_LENGTHS.has(name) && typeof valueAt(item, ['value']) === 'string';

@@ -7,7 +7,7 @@ import { ChoiceField } from '../fields/ChoiceField.tsx';
 import { TextField } from '../fields/TextField.tsx';
 import { MEMBER_LABELS } from './labels.ts';
 import { freeName, PickOne } from './PickOne.tsx';
-import { refuseName } from './SlideSection.tsx';
+import { refuseName } from './refuse-name.ts';
 
 /** The kinds of cabinet and what they have that differs from the standard. */
 export function KindSection({ edit }: { readonly edit: DocumentEdit }) {

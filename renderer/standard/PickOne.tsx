@@ -52,10 +52,10 @@ export function PickOne({ label, names, picked, onPick, onAdd, onRemove, keep = 
 }
 
 /** A name that none of the others has: `inset 2`. */
-export function freeName(name: string, names: readonly string[]): string {
-  const base = name.replace(/ \d+$/, '');
+export function freeName(name: string, names: readonly string[], between: ' ' | '-' = ' '): string {
+  const base = name.replace(/[ -]\d+$/, '');
   for (let number = 2; ; number += 1) {
-    const free = `${base} ${number}`;
+    const free = `${base}${between}${number}`;
     if (!names.some((other) => other.toLowerCase() === free.toLowerCase())) return free;
   }
 }

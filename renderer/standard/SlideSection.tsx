@@ -2,11 +2,13 @@ import { useState } from 'react';
 import { DocumentChoice } from '../document/DocumentChoice.tsx';
 import type { DocumentEdit } from '../document/edit.ts';
 import { namesAt, textAt, valueAt, withName, withValue, type Json } from '../document/json.ts';
-import { SourcedRow } from '../document/SourcedRow.tsx';
+import { SourcedRows } from '../document/SourcedRows.tsx';
 import { SourcedTable } from '../document/SourcedTable.tsx';
 import { TextField } from '../fields/TextField.tsx';
+import { AdjusterTables } from './AdjusterTables.tsx';
 import { SLIDE_LABELS } from './labels.ts';
 import { freeName, PickOne } from './PickOne.tsx';
+import { refuseName } from './refuse-name.ts';
 
 /** The slides, one at a time, and the one that a cabinet has unless its kind says otherwise. */
 export function SlideSection({ edit }: { readonly edit: DocumentEdit }) {
@@ -43,24 +45,11 @@ export function SlideSection({ edit }: { readonly edit: DocumentEdit }) {
         onCommit={(text) => edit.replace(renameSlide(edit.document, name, text.trim()))}
       />
       <SourcedTable caption="Room that it needs">
-        {namesAt(edit.document, ['slides', name]).map((field) => {
-          const [label, hint] = SLIDE_LABELS[field] ?? [field, ''];
-          return (
-            <SourcedRow key={field} edit={edit} path={['slides', name, field]} label={label} hint={hint} />
-          );
-        })}
+        <SourcedRows edit={edit} path={['slides', name]} rows={SLIDE_LABELS} />
       </SourcedTable>
+      <AdjusterTables edit={edit} path={['slides', name]} />
     </section>
   );
-}
-
-/** Why a thing that goes by its name may not be called so; null when it may. */
-export function refuseName(text: string, own: string, names: readonly string[]): string | null {
-  const name = text.trim();
-  if (name === '') return 'it is empty; write a name';
-  return names.some((other) => other !== own && other.toLowerCase() === name.toLowerCase())
-    ? 'there is one of that name already; write another'
-    : null;
 }
 
 const kindSlides = (document: Json): readonly (readonly [kind: string, slide: string])[] =>

@@ -2,12 +2,15 @@ import type { LengthUnit } from '../../core/order/types.ts';
 import type { DocumentEdit } from '../document/edit.ts';
 import { SourcedRow } from '../document/SourcedRow.tsx';
 import { SourcedTable } from '../document/SourcedTable.tsx';
+import { FasteningSection } from './FasteningSection.tsx';
 import { KindSection } from './KindSection.tsx';
 import { MEMBER_LABELS } from './labels.ts';
+import { PullSection } from './PullSection.tsx';
 import { SlideSection } from './SlideSection.tsx';
 import { StandardHead } from './StandardHead.tsx';
 import { StyleSection } from './StyleSection.tsx';
 import { ToleranceTable } from './ToleranceTable.tsx';
+import { WoodSection } from './WoodSection.tsx';
 
 interface StandardFormProps {
   readonly edit: DocumentEdit;
@@ -18,7 +21,7 @@ interface StandardFormProps {
 /** All values of a shop standard, section by section. */
 export function StandardForm({ edit, shopUnit, onShopUnit }: StandardFormProps) {
   return (
-    <div className="document-form">
+    <>
       <StandardHead edit={edit} shopUnit={shopUnit} onShopUnit={onShopUnit} />
       <StyleSection edit={edit} />
       <section className="document-section" aria-labelledby="standard-members">
@@ -37,6 +40,21 @@ export function StandardForm({ edit, shopUnit, onShopUnit }: StandardFormProps) 
           <SourcedRow edit={edit} path={['front', 'thickness']} label="Front" />
           <SourcedRow edit={edit} path={['box', 'sideThickness']} label="Box side" />
           <SourcedRow edit={edit} path={['box', 'frontThickness']} label="Box front" />
+          <SourcedRow edit={edit} path={['box', 'bottom', 'thickness']} label="Box bottom" />
+        </SourcedTable>
+        <SourcedTable caption="The box behind its front">
+          <SourcedRow
+            edit={edit}
+            path={['box', 'depth']}
+            label="Box depth"
+            hint="From the back of the front to the back of the box, where the order gives none"
+          />
+          <SourcedRow
+            edit={edit}
+            path={['box', 'bottom', 'raised']}
+            label="Box bottom raised by"
+            hint="From the lower edge of the sides to its underside"
+          />
         </SourcedTable>
         <SourcedTable caption="Limits before a warning">
           <SourcedRow edit={edit} path={['limits', 'smallestGap']} label="Smallest gap" />
@@ -48,6 +66,9 @@ export function StandardForm({ edit, shopUnit, onShopUnit }: StandardFormProps) 
         </SourcedTable>
         <ToleranceTable edit={edit} />
       </section>
-    </div>
+      <WoodSection edit={edit} />
+      <FasteningSection edit={edit} />
+      <PullSection edit={edit} />
+    </>
   );
 }

@@ -1,5 +1,6 @@
 import type { Edge, MemberName } from '../../core/order/types.ts';
 import type { ToleranceSource } from '../../core/rules/types.ts';
+import type { RowLabel } from '../document/SourcedRows.tsx';
 
 export const MEMBER_LABELS: readonly (readonly [MemberName, string])[] = [
   ['stile', 'Stile, or side panel'],
@@ -21,14 +22,14 @@ export const SITUATION_LABELS = [
   ['shared', 'beside another front'],
 ] as const;
 
-/** Labels and hints of a slide's values; one that is not here goes by its own name. */
-export const SLIDE_LABELS: Readonly<Record<string, readonly [label: string, hint: string]>> = {
-  runningClearance: ['Running clearance', 'Box side to opening side, each side'],
-  lift: ['Lift', 'Opening floor to box bottom, at the lowest setting'],
-  topClearance: ['Top clearance', 'Least room between box top and opening top'],
-  sideMember: ['Member on the box side', 'Its height, which jigs pass; 0 where the slide is under the box'],
-  widthTolerance: ['Width tolerance', 'How far a box may be off before a warning'],
-};
+/** The room that a slide needs. */
+export const SLIDE_LABELS: readonly RowLabel[] = [
+  ['runningClearance', 'Running clearance', 'Box side to opening side, each side'],
+  ['lift', 'Lift', 'Opening floor to box bottom, at the lowest setting'],
+  ['topClearance', 'Top clearance', 'Least room between box top and opening top'],
+  ['sideMember', 'Member on the box side', 'Its height, which jigs pass; 0 where the slide is under the box'],
+  ['widthTolerance', 'Width tolerance', 'How far a box may be off before a warning'],
+];
 
 export const TOLERANCE_LABELS: readonly (readonly [ToleranceSource, string])[] = [
   ['opening', 'Opening'],

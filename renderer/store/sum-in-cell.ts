@@ -12,6 +12,7 @@ const LENGTHS: ReadonlySet<OrderColumn> = new Set([
   'front_h',
   'box_w',
   'box_h',
+  'box_d',
   'front_thickness',
   'box_side',
   'box_front',

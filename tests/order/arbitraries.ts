@@ -1,12 +1,16 @@
 import * as fc from 'fast-check';
 import { comparable } from '../../core/order/cabinets.ts';
+import type { OrderVocabulary } from '../../core/order/read-csv.ts';
 import {
   MEMBER_NAMES,
   type Drawer,
   type EdgeCondition,
+  type FrontConstruction,
   type Order,
   type Position,
+  type PullChoice,
 } from '../../core/order/types.ts';
+import { writeLength } from '../../core/units/write-length.ts';
 
 /** mm above 0, in fractions of an inch, in tenths of a millimetre, or of any digits. */
 export const anyLength = fc.oneof(
@@ -55,7 +59,59 @@ const anyName = fc
 
 const anyNote = fc.array(anyName, { minLength: 1, maxLength: 3 }).map((lines) => lines.join('\n'));
 
-const anyFields = (styles: readonly string[]) =>
+const profile = fc.record({ thinnest: anyLength }, { requiredKeys: [] });
+
+export const anyFront: fc.Arbitrary<FrontConstruction> = fc.oneof(
+  profile.map((own) => ({ kind: 'slab' as const, ...own })),
+  fc
+    .record(
+      {
+        memberWidth: anyLength,
+        railWidth: anyLength,
+        joint: fc.constantFrom('cope' as const, 'mitre' as const),
+      },
+      { requiredKeys: ['memberWidth'] },
+    )
+    .chain((frame) => profile.map((own) => ({ kind: 'five-piece' as const, ...frame, ...own }))),
+);
+
+type Pull = Pick<Drawer, 'pull' | 'pullChoice'>;
+
+/** A pull of the standard, in words that say all that is chosen, with or without a remark. */
+function anyPull(pulls: OrderVocabulary['pulls']): fc.Arbitrary<Pull> {
+  const sorts = Object.keys(pulls);
+  if (sorts.length === 0) return fc.constant({});
+  const choice = fc
+    .record(
+      { sort: fc.constantFrom(...sorts), centers: anyLength, count: fc.constantFrom(1 as const, 2 as const) },
+      { requiredKeys: ['sort'] },
+    )
+    .map(({ centers, ...own }): PullChoice =>
+      centers === undefined || pulls[own.sort]?.holes === 1 ? own : { ...own, centers },
+    );
+  const remark = fc.constantFrom('', ', brushed', '; by the owner');
+  const told = fc.tuple(choice, remark).map(([pullChoice, after]): Pull => {
+    const { sort, centers, count } = pullChoice;
+    const words = [
+      sort,
+      ...(centers === undefined ? [] : [writeLength(centers, 'in')]),
+      ...(count === undefined ? [] : [`x${count}`]),
+    ];
+    return { pull: `${words.join(' ')}${after}`, pullChoice };
+  });
+  return fc.oneof(fc.constant({}), told);
+}
+
+/** What the fields of a drawer may name. */
+export type Vocabulary = Pick<OrderVocabulary, 'pulls'> & {
+  readonly styles: readonly string[];
+  readonly species: readonly string[];
+};
+
+const anyFields = ({ styles, species, pulls }: Vocabulary) =>
+  fc.tuple(anySizes(styles, species), anyPull(pulls)).map(([own, pull]) => ({ ...own, ...pull }));
+
+const anySizes = (styles: readonly string[], species: readonly string[]) =>
   fc.record(
     {
       style: fc.constantFrom(...styles),
@@ -69,14 +125,12 @@ const anyFields = (styles: readonly string[]) =>
       frontH: anyLength,
       boxW: anyLength,
       boxH: anyLength,
-      front: fc.oneof(
-        fc.constant({ kind: 'slab' as const }),
-        anyLength.map((memberWidth) => ({ kind: 'five-piece' as const, memberWidth })),
-      ),
+      boxD: anyLength,
+      front: anyFront,
+      ...(species.length === 0 ? {} : { species: fc.constantFrom(...species) }),
       frontThickness: anyLength,
       boxSide: anyLength,
       boxFront: anyLength,
-      pull: anyName,
       note: anyNote,
     },
     { requiredKeys: ['style', 'openingW', 'openingH', 'edges', 'front'] },
@@ -106,21 +160,18 @@ const anyHead = (kinds: readonly string[]) => {
 type LooseDrawer = Omit<Drawer, 'row'>;
 
 /** A column of a cabinet, its drawers from top to bottom. */
-const anyStack = (styles: readonly string[]) =>
+const anyStack = (terms: Vocabulary) =>
   fc.integer({ min: 1, max: 3 }).chain((count) =>
     fc.record({
       positions: anyPositions(count),
-      fields: fc.array(anyFields(styles), { minLength: count, maxLength: count }),
+      fields: fc.array(anyFields(terms), { minLength: count, maxLength: count }),
       names: fc.array(anyName, { minLength: count, maxLength: count }),
     }),
   );
 
-const anyCabinet = (
-  styles: readonly string[],
-  kinds: readonly string[],
-): fc.Arbitrary<readonly LooseDrawer[]> =>
+const anyCabinet = (terms: Vocabulary, kinds: readonly string[]): fc.Arbitrary<readonly LooseDrawer[]> =>
   fc
-    .record({ head: anyHead(kinds), stacks: fc.array(anyStack(styles), { minLength: 1, maxLength: 3 }) })
+    .record({ head: anyHead(kinds), stacks: fc.array(anyStack(terms), { minLength: 1, maxLength: 3 }) })
     .map(({ head, stacks }) =>
       stacks.flatMap(({ positions, fields, names }, column) =>
         fields.map((own, index) =>
@@ -137,7 +188,11 @@ const anyCabinet = (
     );
 
 /** Orders that a shop could have, with rows from 2 on as a CSV file has them. */
-export const anyOrder = (styles: readonly string[], kinds: readonly string[]): fc.Arbitrary<Order> =>
+export const anyOrder = (
+  styles: readonly string[],
+  kinds: readonly string[],
+  { species = [], pulls = {} }: Partial<Omit<Vocabulary, 'styles'>> = {},
+): fc.Arbitrary<Order> =>
   fc
     .record({
       head: fc.record(
@@ -148,7 +203,7 @@ export const anyOrder = (styles: readonly string[], kinds: readonly string[]): f
         },
         { requiredKeys: ['name', 'unit'] },
       ),
-      cabinets: fc.uniqueArray(anyCabinet(styles, kinds), {
+      cabinets: fc.uniqueArray(anyCabinet({ styles, species, pulls }, kinds), {
         minLength: 1,
         maxLength: 4,
         selector: ([first]) => comparable(JSON.stringify([first?.room ?? '', first?.cabinet])),

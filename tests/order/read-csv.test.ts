@@ -17,8 +17,8 @@ const HEAD = 'cabinet,drawer,qty,style,opening_w,opening_h';
 describe('readOrderCsv reads', () => {
   test('every column, in any order, case and spelling of its name', () => {
     const [drawer] = read([
-      'NOTE;Pull;box front;Box-Side;front_thickness;Front;BOX_H;box_w;front h;Front W;bottom;top;right;left;Position;Column;Cabinet Kind;Room; Opening  H ;opening_w;Style;QTY;Drawer;cabinet',
-      'by the door;cup;5/8;1/2;13/16;5-Piece 2-1/4;5;15;7;16;cover bottom-rail;inset 1/8;lap 1/2;share shared-stile gap 1/8;middle;1;DESK base;Hall;6;15-3/4;Full OVERLAY;3;top;B1',
+      'NOTE;Pull;box front;Box-Side;SPECIES;front_thickness;Front;Box D;BOX_H;box_w;front h;Front W;bottom;top;right;left;Position;Column;Cabinet Kind;Room; Opening  H ;opening_w;Style;QTY;Drawer;cabinet',
+      'by the door;Cup 64 mm X1, brushed;5/8;1/2;Black CHERRY;13/16;5-Piece 2-1/4 Thinnest 1/2 MITER rails 2;21;5;15;7;16;cover bottom-rail;inset 1/8;lap 1/2;share shared-stile gap 1/8;middle;1;DESK base;Hall;6;15-3/4;Full OVERLAY;3;top;B1',
     ]);
     expect(drawer).toEqual({
       row: 2,
@@ -44,11 +44,14 @@ describe('readOrderCsv reads', () => {
       frontH: 177.8,
       boxW: 381,
       boxH: 127,
-      front: { kind: 'five-piece', memberWidth: 57.15 },
+      boxD: 533.4,
+      front: { kind: 'five-piece', memberWidth: 57.15, railWidth: 50.8, joint: 'mitre', thinnest: 12.7 },
       frontThickness: 20.6375,
+      species: 'black cherry',
       boxSide: 12.7,
       boxFront: 15.875,
-      pull: 'cup',
+      pull: 'Cup 64 mm X1, brushed',
+      pullChoice: { sort: 'cup', centers: 64, count: 1 },
       note: 'by the door',
     });
   });

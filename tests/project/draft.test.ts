@@ -62,7 +62,7 @@ interface Document {
 
 const document = (): Document & Readonly<Record<string, unknown>> => ({
   format: 'overhang-project',
-  version: 1,
+  version: 2,
   order: { name: 'quay', unit: 'in', drawers: [{ cabinet: 'B1', opening_w: 'wide', qty: 2 }] },
   standard: standardJson('face-frame-undermount.json'),
 });
@@ -123,7 +123,7 @@ describe('parseDraft', () => {
       'order.drawers.0',
     ]);
     expect(refused({ ...document(), jigs: 'side' })).toEqual(['jigs']);
-    expect(refused({ ...document(), version: 2 })).toEqual(['version']);
+    expect(refused({ ...document(), version: 3 })).toEqual(['version']);
     expect(refused({ ...document(), machine: { format: 'x' } })).toEqual(['machine.format']);
     const router: unknown = JSON.parse(
       readFileSync(new URL('../../assets/machines/router.json', import.meta.url), 'utf8'),

@@ -28,7 +28,7 @@ const drawer = {
 
 const document = (): Document => ({
   format: 'overhang-project',
-  version: 1,
+  version: 2,
   order: { name: 'quay', unit: 'in', drawers: [drawer] },
   standard: standardJson('face-frame-undermount.json'),
 });
@@ -47,6 +47,7 @@ describe('parseProject', () => {
           anyOrder(
             standard.styles.map((style) => style.name),
             Object.keys(standard.cabinetKinds),
+            { species: Object.keys(standard.species), pulls: standard.pulls },
           ).map((order) => ({ order, standard })),
         ),
         (project) => {
@@ -90,14 +91,14 @@ describe('parseProject', () => {
       [
         'project/format',
         'format',
-        'This is not a project file: one begins with "format": "overhang-project", "version": 1.',
+        'This is not a project file: one begins with "format": "overhang-project", "version": 2.',
       ],
     ]);
     expect(refused({ ...document(), version: 3 })).toEqual([
       [
         'project/newer-version',
         'version',
-        'This project file has version 3, written by a newer program; this one reads version 1: update the program, or save the file as version 1.',
+        'This project file has version 3, written by a newer program; this one reads version 2: update the program, or save the file as version 2.',
       ],
     ]);
     expect(refused(null)).toHaveLength(1);
@@ -117,7 +118,7 @@ describe('parseProject', () => {
       [
         'project/field',
         'order.drawers.0',
-        'Field order.drawers.0: unknown “depth”; the fields here are row, cabinet, drawer, qty, style, opening_w, opening_h, room, cabinet_kind, column, position, left, right, top, bottom, front_w, front_h, box_w, box_h, front, front_thickness, box_side, box_front, pull, note.',
+        'Field order.drawers.0: unknown “depth”; the fields here are row, cabinet, drawer, qty, style, opening_w, opening_h, room, cabinet_kind, column, position, left, right, top, bottom, front_w, front_h, box_w, box_h, box_d, front, front_thickness, species, box_side, box_front, pull, note.',
       ],
       ['project/field', 'order.drawers.1', 'Field order.drawers.1: it is 7; write an object in braces.'],
       ['project/field', 'order.drawers.2.qty', 'Field order.drawers.2.qty: write a text or a number.'],
@@ -134,7 +135,7 @@ describe('parseProject', () => {
         'Field standard.slide: there is no slide “roller”; write one of undermount.',
       ],
     ]);
-    json.standard = { ...standardJson('face-frame-undermount.json'), version: 2 };
+    json.standard = { ...standardJson('face-frame-undermount.json'), version: 3 };
     expect(refused(json)[0]?.slice(0, 2)).toEqual(['rules/newer-version', 'standard.version']);
   });
 

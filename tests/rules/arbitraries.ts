@@ -1,15 +1,25 @@
 import * as fc from 'fast-check';
 import { comparable } from '../../core/order/cabinets.ts';
 import { MEMBER_NAMES } from '../../core/order/types.ts';
-import type { CabinetKind, EdgeRule, OverlayStyle, ShopStandard, SlideRule } from '../../core/rules/types.ts';
+import type {
+  AdjusterRange,
+  CabinetKind,
+  EdgeRule,
+  OverlayStyle,
+  ShopStandard,
+  SlideRule,
+} from '../../core/rules/types.ts';
 import { anyCondition, anyLength } from '../order/arbitraries.ts';
-
-const anyText = fc
-  .string({ unit: 'grapheme', minLength: 1, maxLength: 30 })
-  .map((text) => text.trim())
-  .filter((text) => text !== '' && text !== '__proto__');
+import { anyText } from './any-text.ts';
+import { anyFastening } from './any-fastening.ts';
+import { anyPulls } from './any-pulls.ts';
+import { anyFrontWood, anySpecies } from './any-wood.ts';
 
 const length = fc.record({ value: anyLength, source: anyText });
+
+/** Lengths of which two of the first are less than one of the second. */
+const thin = fc.record({ value: fc.double({ min: 0.5, max: 12, noNaN: true }), source: anyText });
+const wide = fc.record({ value: fc.integer({ min: 25, max: 700 }), source: anyText });
 
 /** A member too wide for any reveal, so that no condition covers less than nothing. */
 const member = fc.record({ value: fc.integer({ min: 9950, max: 10_000 }), source: anyText });
@@ -25,12 +35,20 @@ const style: fc.Arbitrary<OverlayStyle> = fc.record({
   backBevel: fc.record({ value: fc.double({ min: 0.001, max: 30, noNaN: true }), source: anyText }),
 });
 
+const adjuster: fc.Arbitrary<AdjusterRange> = fc.record({
+  least: fc.record({ value: anyLength.map((mm) => -mm), source: anyText }),
+  most: length,
+  step: fc.record({ value: fc.constant(0), source: anyText }),
+  stepName: anyText,
+});
+
 const slide: fc.Arbitrary<SlideRule> = fc.record({
   runningClearance: length,
   lift: length,
   topClearance: length,
   sideMember: length,
   widthTolerance: length,
+  adjusters: fc.record({ height: adjuster, side: adjuster, depth: adjuster, tilt: adjuster }),
 });
 
 const names = fc.uniqueArray(anyText, { minLength: 1, maxLength: 3, selector: comparable });
@@ -61,8 +79,13 @@ const tolerance = fc.record({
 
 /** Standards with any values that hold together. */
 export const anyStandard: fc.Arbitrary<ShopStandard> = fc
-  .record({ slideNames: names, styleNames: names, kindNames: fc.oneof(fc.constant([]), names) })
-  .chain(({ slideNames, styleNames, kindNames }) =>
+  .record({
+    slideNames: names,
+    styleNames: names,
+    kindNames: fc.oneof(fc.constant([]), names),
+    speciesNames: names,
+  })
+  .chain(({ slideNames, styleNames, kindNames, speciesNames }) =>
     fc.record<ShopStandard>({
       name: anyText,
       note: fc.string(),
@@ -75,8 +98,20 @@ export const anyStandard: fc.Arbitrary<ShopStandard> = fc
         styles.map((one, index) => ({ ...one, name: styleNames[index] ?? '' })),
       ),
       cabinetKinds: many(kindNames, kind(slideNames)).map((kinds) => keyed(kindNames, kinds)),
-      front: fc.record({ thickness: length }),
-      box: fc.record({ sideThickness: length, frontThickness: length }),
+      front: fc.record({
+        thickness: wide,
+        wood: anyFrontWood(speciesNames),
+        groove: fc.record({ depth: length, behind: thin, width: thin }),
+      }),
+      box: fc.record({
+        sideThickness: length,
+        frontThickness: thin,
+        depth: wide,
+        bottom: fc.record({ thickness: length, raised: length }),
+      }),
+      species: many(speciesNames, anySpecies).map((species) => keyed(speciesNames, species)),
+      fastening: anyFastening,
+      pulls: anyPulls,
       limits: fc.record({ smallestGap: length, sizeDifference: length }),
       tolerances: fc.record({
         opening: tolerance,

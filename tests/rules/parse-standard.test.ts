@@ -1,20 +1,8 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { parseStandard } from '../../core/rules/parse-standard.ts';
-import { jsonObject, standardJson, type JsonObject } from './read-standard.ts';
-
-type Path = readonly (string | number)[];
-
-/** The default standard with one value at a path changed; `undefined` takes the field out. */
-function changed(path: Path, value: unknown, file = 'face-frame-undermount.json'): JsonObject {
-  const json = standardJson(file);
-  let here = json;
-  for (const key of path.slice(0, -1)) here = jsonObject(here[key]);
-  const last = path.at(-1) ?? '';
-  if (value === undefined) delete here[last];
-  else here[last] = value;
-  return json;
-}
+import { changed, type Path } from './changed.ts';
+import { standardJson } from './read-standard.ts';
 
 const messages = (json: unknown): readonly (readonly string[])[] => {
   const { value, findings } = parseStandard(json, 'shop.json');
@@ -35,7 +23,7 @@ describe('parseStandard refuses, and names the field', () => {
       'overhang-project',
       'rules/format',
       'format',
-      'This is not a shop standard: one begins with "format": "overhang-standard", "version": 1.',
+      'This is not a shop standard: one begins with "format": "overhang-standard", "version": 2.',
     ],
     [
       'no version',
@@ -43,15 +31,15 @@ describe('parseStandard refuses, and names the field', () => {
       undefined,
       'rules/format',
       'format',
-      'This is not a shop standard: one begins with "format": "overhang-standard", "version": 1.',
+      'This is not a shop standard: one begins with "format": "overhang-standard", "version": 2.',
     ],
     [
       'a newer version',
       ['version'],
-      2,
+      3,
       'rules/newer-version',
       'version',
-      'This shop standard has version 2, written by a newer program; this one reads version 1: update the program, or save the file as version 1.',
+      'This shop standard has version 3, written by a newer program; this one reads version 2: update the program, or save the file as version 2.',
     ],
     [
       'no name',
@@ -105,11 +93,11 @@ describe('parseStandard refuses, and names the field', () => {
     ],
     [
       'an unknown field',
-      ['box', 'depth'],
+      ['box', 'length'],
       '22 in',
       'rules/field',
       'box',
-      'Field box: unknown “depth”; the fields here are sideThickness, frontThickness.',
+      'Field box: unknown “length”; the fields here are sideThickness, frontThickness, depth, bottom.',
     ],
     [
       'a member missing',
@@ -232,7 +220,7 @@ describe('parseStandard refuses, and names the field', () => {
       [
         'rules/format',
         'format',
-        'This is not a shop standard: one begins with "format": "overhang-standard", "version": 1.',
+        'This is not a shop standard: one begins with "format": "overhang-standard", "version": 2.',
       ],
     ]);
   });
@@ -251,6 +239,7 @@ describe('parseStandard refuses, and names the field', () => {
       'slides.undermount.topClearance',
       'slides.undermount.sideMember',
       'slides.undermount.widthTolerance',
+      'slides.undermount.adjusters',
       '',
     ]);
     expect(found.at(-1)?.[2]).toMatch(

@@ -69,6 +69,8 @@ describe('resolveRules', () => {
   });
 
   test('a cabinet kind changes its own members and slide, and nothing else', () => {
+    const adjusters = standard.slides['undermount']?.adjusters;
+    if (adjusters === undefined) throw new Error('no slide');
     const own: ShopStandard = {
       ...standard,
       slides: {
@@ -79,6 +81,7 @@ describe('resolveRules', () => {
           topClearance: { value: 9, source: 'sheet' },
           sideMember: { value: 45, source: 'sheet' },
           widthTolerance: { value: 1, source: 'sheet' },
+          adjusters,
         },
       },
       cabinetKinds: { File: { members: { stile: { value: 50, source: 'drawing' } }, slide: 'heavy' } },

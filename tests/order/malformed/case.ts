@@ -25,4 +25,4 @@ export const rows = (...lines: readonly string[]): string => [HEAD, ...lines].jo
 export const extra = (column: string, cell: string): string => `${HEAD},${column}\n${GOOD},${cell}`;
 
 export const ACCEPTED =
-  'Accepted are cabinet, drawer, qty, style, opening_w, opening_h, room, cabinet_kind, column, position, left, right, top, bottom, front_w, front_h, box_w, box_h, front, front_thickness, box_side, box_front, pull, note.';
+  'Accepted are cabinet, drawer, qty, style, opening_w, opening_h, room, cabinet_kind, column, position, left, right, top, bottom, front_w, front_h, box_w, box_h, box_d, front, front_thickness, species, box_side, box_front, pull, note.';

@@ -392,7 +392,7 @@ export const MALFORMED_CELLS: readonly Malformed[] = [
         'order/front',
         2,
         'front',
-        'Row 2, front, reads “five-piece wide”: the width of its frame is refused: words are not read; write a number with in, mm or cm, such as 1-7/16 in.',
+        'Row 2, front, reads “five-piece wide”: the width of its frame “wide” is refused: words are not read; write a number with in, mm or cm, such as 1-7/16 in.',
       ],
     ],
   },
