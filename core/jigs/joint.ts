@@ -71,6 +71,8 @@ export function jointKeys(
 ): readonly Piece[] {
   if (machine.joint === 'pin') return [];
   const height = layers * machine.sheet.thickness;
+  // A long id on a narrow key is written along it.
+  const turned = (width: number): boolean => id.length > 3 && height > width + 2;
   return KEY_WIDTHS.map((width, index): Piece => ({
     name: `${prefix}key-${width}`,
     copies: 1,
@@ -82,8 +84,9 @@ export function jointKeys(
       {
         phrases: [id, `K${index + 1}`],
         center: { x: 0, y: height / 2 },
-        width: width - 2,
-        height: height - 2,
+        ...(turned(width)
+          ? { width: height - 2, height: width - 2, angle: 90 }
+          : { width: width - 2, height: height - 2 }),
       },
     ],
   }));

@@ -1,4 +1,4 @@
-import type { ClosedContour, Point, RingContour } from '../geometry/types.ts';
+import type { ClosedContour, PathContour, Point, RingContour } from '../geometry/types.ts';
 import type { Edge, LengthUnit } from '../order/types.ts';
 import type { MachineProfile } from '../machine/profile.ts';
 
@@ -16,8 +16,15 @@ export interface Pose {
   readonly v: Vec3;
 }
 
-/** What a jig touches in its seat. */
-export type ContactSurface = 'front edge' | 'front back' | 'box';
+/** What a jig touches in its seat; `box` is its outside. */
+export type ContactSurface =
+  | 'front edge'
+  | 'front back'
+  | 'box'
+  | 'box side inside'
+  | 'box bottom'
+  | 'box front inside'
+  | 'box top edge';
 
 /** A face of a piece that touches something: a side of the outline, or the flat underside. */
 export interface Contact {
@@ -32,8 +39,9 @@ export interface Seat {
   /**
    * Where the poses are given. `edge`: the middle of the edge's face outline, x along the edge, y inwards
    * (`edge-frame.ts`). `corner`: the lower corner of the face outline on the jig's own hand, in the back view.
+   * `top corner` and `box corner`: see `aids/aid-frame.ts`.
    */
-  readonly frame: 'edge' | 'corner';
+  readonly frame: 'edge' | 'corner' | 'top corner' | 'box corner';
   readonly sets: readonly Setting[];
   /** One pose for each copy of a piece. */
   readonly poses: readonly { readonly piece: string; readonly pose: Pose }[];
@@ -68,7 +76,8 @@ export interface Label {
 
 export interface Hole {
   readonly contour: ClosedContour;
-  readonly purpose: 'joint' | 'hang';
+  /** `bore`: it guides a drill, and is drilled itself where a router's tool is wider than it. */
+  readonly purpose: 'joint' | 'hang' | 'bore';
   /** Inside corners that something square seats in. */
   readonly seatCorners: readonly Point[];
 }
@@ -89,9 +98,14 @@ export interface Piece {
   /** Inside corners of the outline that something seats in: they get a relief. */
   readonly seatCorners: readonly Point[];
   readonly labels: readonly Label[];
+  /** Lines to engrave besides text. */
+  readonly marks?: readonly PathContour[];
 }
 
-/** How much the overhang that a jig sets changes when a dimension is off: mm per mm, with the reason. */
+/**
+ * How much the overhang that a jig sets changes when a dimension is off: mm per mm, with the reason. Of an aid
+ * to drilling: how far its bores move from what it registers on, without sign; `Drilling` has the direction.
+ */
 export interface Sensitivity {
   /** To an error of the kerf that was compensated, or to the whole kerf when none was. */
   readonly kerf: number;
@@ -140,6 +154,50 @@ export interface Jig {
   readonly pins: readonly Pin[];
   readonly seats: readonly Seat[];
   readonly sensitivity: Sensitivity;
+  /** Of a guide or template: the holes that it places. Absent on jigs that set an overhang. */
+  readonly drilling?: Drilling;
+}
+
+/** One hole that an aid guides a drill to. Lengths in mm, in the frame of the aid's seat. */
+export interface Bore {
+  /** Where its axis meets the face that is drilled. */
+  readonly at: Point;
+  /** How far the axis moves for each mm away from that face; 0, 0 where it is square to it. */
+  readonly slope: Point;
+  /** Degrees between the axis and the square way in. */
+  readonly angle: number;
+  /** Of the bore, and of the bit that runs in it or in its bushing. */
+  readonly diameter: number;
+  readonly bit: number;
+  /** How far each layer's hole lies off the one below it. */
+  readonly shift: Point;
+  /** Length of bit that is held on all sides. */
+  readonly guided: number;
+  /** Farthest that a layer's upright wall stands off the slanted cylinder. */
+  readonly step: number;
+  /** Farthest that an edge which guides the bit is off the cylinder: what arcs leave of the ellipse. */
+  readonly edgeGap: number;
+  /** How far off its place, and how far off its angle in degrees, the bit's play lets it enter. */
+  readonly play: number;
+  readonly tilt: number;
+  /** Along the axis from the face that is drilled to the end of the hole; null for a hole right through. */
+  readonly depth: number | null;
+  /** Along the axis from the aid's upper face to the end of the hole: the setting of the depth stop. */
+  readonly stop: number | null;
+}
+
+/** What an aid to drilling places, and how well. */
+export interface Drilling {
+  /** Which edge of box or front it registers at. */
+  readonly end: 'bottom' | 'top';
+  /** mm. From the face that is drilled to the aid's upper face, against which the depth stop comes. */
+  readonly thickness: number;
+  /** Nearest to the corner first. */
+  readonly bores: readonly Bore[];
+  /** mm for each mm of kerf that is cut and not compensated, in the frame of the seat. */
+  readonly kerfShift: Point;
+  /** What must be known of it, in sentences. */
+  readonly words: readonly string[];
 }
 
 /** Round pins of one size, mm. */

@@ -11,6 +11,7 @@ const SIDE: Readonly<Record<Operation, 1 | 0 | -1>> = {
   drill: 0,
   pocket: -1,
   'cut-inner': -1,
+  tab: 0,
   'cut-outer': 1,
 };
 

@@ -28,9 +28,9 @@ export function makePart(jig: Jig, piece: Piece, machine: MachineProfile, font: 
     }
     return relief.ring;
   };
-  const holeFeature = ({ contour, seatCorners }: Hole): Feature =>
+  const holeFeature = ({ contour, seatCorners, purpose }: Hole): Feature =>
     contour.kind === 'circle'
-      ? { operation: drills(contour, machine) ? 'drill' : 'cut-inner', contour }
+      ? { operation: drills(contour, machine, purpose) ? 'drill' : 'cut-inner', contour }
       : {
           operation: 'cut-inner',
           contour: machine.kind === 'router' ? relieved(clockwise(contour), seatCorners) : contour,
@@ -41,6 +41,11 @@ export function makePart(jig: Jig, piece: Piece, machine: MachineProfile, font: 
     ...engraving.flatMap(({ value }) =>
       value.map((contour): Feature => ({ operation: 'engrave', contour, depth: ENGRAVE_DEPTH })),
     ),
+    ...(piece.marks ?? []).map((contour): Feature => ({
+      operation: 'engrave',
+      contour,
+      depth: ENGRAVE_DEPTH,
+    })),
     ...piece.pockets.map(({ contour, depth }): Feature => ({ operation: 'pocket', contour, depth })),
     ...piece.holes.map(holeFeature),
     { operation: 'cut-outer', contour: relieved(piece.outline, piece.seatCorners) },
@@ -60,6 +65,7 @@ export function makePart(jig: Jig, piece: Piece, machine: MachineProfile, font: 
     hand: jig.hand,
     features,
     sets: jig.seats.flatMap((seat) => seat.sets),
+    ...(jig.drilling === undefined ? {} : { drills: jig.drilling.bores }),
   };
   return { value: part, findings };
 }
@@ -67,15 +73,22 @@ export function makePart(jig: Jig, piece: Piece, machine: MachineProfile, font: 
 /** mm. A scratch that can be read; common practice, no source. */
 const ENGRAVE_DEPTH = 0.3;
 
-const drills = ({ radius }: CircleContour, machine: MachineProfile): boolean =>
-  machine.kind === 'router' && Math.abs(2 * radius - machine.kerf) <= AS_DRILLED;
+/** A bore that is narrower than the router's tool is drilled with a bit of its own size. */
+const drills = ({ radius }: CircleContour, machine: MachineProfile, purpose: Hole['purpose']): boolean =>
+  machine.kind === 'router' &&
+  (Math.abs(2 * radius - machine.kerf) <= AS_DRILLED || (purpose === 'bore' && 2 * radius < machine.kerf));
 
 /** Holes that no tool of the router gets into. */
 const checkHoles = (part: string, piece: Piece, machine: MachineProfile): readonly Finding[] =>
   machine.kind !== 'router'
     ? []
-    : piece.holes.flatMap(({ contour }) => {
-        if (contour.kind !== 'circle' || 2 * contour.radius >= machine.kerf - AS_DRILLED) return [];
+    : piece.holes.flatMap(({ contour, purpose }) => {
+        if (
+          purpose === 'bore' ||
+          contour.kind !== 'circle' ||
+          2 * contour.radius >= machine.kerf - AS_DRILLED
+        )
+          return [];
         const diameter = 2 * contour.radius;
         return [
           error(

@@ -1,4 +1,5 @@
 import type { Contour } from '../geometry/types.ts';
+import type { Bore } from '../jigs/types.ts';
 import type { Operation } from '../machine/operations.ts';
 import type { Edge } from '../order/types.ts';
 
@@ -31,4 +32,6 @@ export interface Part {
     /** mm */
     readonly frontThickness: number;
   }[];
+  /** The holes that its jig places, in the frame of the jig's seat, mm; absent where it sets overhangs. */
+  readonly drills?: readonly Bore[];
 }

@@ -36,7 +36,7 @@ export function addedFastening(unit: LengthUnit) {
         ? FRACTIONS.map((size) => added(inUnit(size, unit), 'fractional jobber drills, ANSI B94.11M'))
         : METRIC.map((size) => added(size, 'metric jobber drills, BS 328')),
     cover: either('1/8 in', '3 mm'),
-    bite: either('1/2 in', '12 mm'),
+    bite: either('7/16 in', '11 mm'),
     edgeMargin: either('1/8 in', '3 mm'),
     headRoom: either('1/16 in', '1.5 mm'),
     pullRoom: either('1/4 in', '6 mm'),

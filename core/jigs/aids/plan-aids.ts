@@ -1,0 +1,44 @@
+import type { Fastening } from '../../fastening/types.ts';
+import type { Outcome } from '../../findings/finding.ts';
+import type { ShopStandard } from '../../rules/types.ts';
+import type { BuildContext } from '../types.ts';
+import { cornerDrillGuide } from './corner-drill-guide.ts';
+import { planGuides } from './plan-guides.ts';
+import { planTemplates } from './plan-templates.ts';
+import type { AidPlan } from './plan-types.ts';
+import { pullTemplate } from './pull-template.ts';
+import { FEWEST_DRAWERS } from './worth.ts';
+import type { AidKind, GuideSetup, TemplateSetup } from './types.ts';
+
+/** The kinds of aid that a plan is made of. */
+export interface PlanAidKinds {
+  readonly cornerDrillGuide: AidKind<GuideSetup>;
+  readonly pullTemplate: AidKind<TemplateSetup>;
+}
+
+/**
+ * The drill guides and pull templates of an order: the same one is made once. What no aid can be made for is told
+ * as a warning, for a drawer's paper template has all of its holes.
+ */
+export function planAids(
+  fastenings: readonly Fastening[],
+  standard: Pick<ShopStandard, 'box' | 'fastening' | 'pulls'>,
+  context: BuildContext,
+  /** So that a caller can keep the aids of set-ups that are still the same. */
+  kinds: PlanAidKinds = { cornerDrillGuide, pullTemplate },
+  /** Drawers that must use a straight guide or a template for it to be cut. */
+  fewest = FEWEST_DRAWERS,
+): Outcome<AidPlan> {
+  const guides = planGuides(fastenings, standard, context, kinds.cornerDrillGuide, fewest);
+  const templates = planTemplates(fastenings, standard, context, kinds.pullTemplate, fewest);
+  const place = new Map(fastenings.map(({ fit }, index) => [fit, index]));
+  return {
+    value: {
+      jigs: [...guides.jigs, ...templates.jigs],
+      uses: [...guides.uses, ...templates.uses].toSorted(
+        (a, b) => (place.get(a.fit) ?? 0) - (place.get(b.fit) ?? 0),
+      ),
+    },
+    findings: [...guides.findings, ...templates.findings],
+  };
+}

@@ -1,0 +1,22 @@
+import type { Corner, ScrewPlace } from '../../fastening/types.ts';
+import type { DrawerFit } from '../../fit/types.ts';
+import type { Jig } from '../types.ts';
+
+/** One use of an aid: on this drawer, at this corner of its box, for these screws. */
+export interface AidUse {
+  readonly fit: DrawerFit;
+  readonly jig: Jig;
+  /** Of the box, for a drill guide; null for a pull template. */
+  readonly corner: Corner | null;
+  /** The screws that the guide's bores are for. */
+  readonly places: readonly ScrewPlace[];
+  /** Screws of that corner that the guide does not reach: they are marked from the drawer's template. */
+  readonly beyond: readonly ScrewPlace[];
+  /** What must be said of this use, in sentences. */
+  readonly words: readonly string[];
+}
+
+export interface AidPlan {
+  readonly jigs: readonly Jig[];
+  readonly uses: readonly AidUse[];
+}
