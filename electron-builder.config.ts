@@ -1,4 +1,8 @@
 import type { Configuration } from 'electron-builder';
+import { publisherOf, refusePlaceholders } from './electron/publisher.ts';
+import packageJson from './package.json' with { type: 'json' };
+
+const publisher = publisherOf(packageJson, process.env);
 
 /** How the installers are made. Nothing is uploaded from here. */
 const configuration: Configuration = {
@@ -15,7 +19,8 @@ const configuration: Configuration = {
     '!node_modules/**',
   ],
   directories: { output: 'dist/installers', buildResources: 'assets/icons' },
-  extraMetadata: { homepage: 'https://overhang.invalid/' },
+  extraMetadata: { homepage: publisher.homepage },
+  beforePack: ({ targets }) => refusePlaceholders(publisher, targets),
   asar: true,
   npmRebuild: false,
   publish: null,
@@ -44,7 +49,7 @@ const configuration: Configuration = {
     category: 'Engineering',
     icon: 'assets/icons/png',
     synopsis: 'Designs jigs for setting drawer fronts',
-    maintainer: 'the Overhang developers <overhang@overhang.invalid>',
+    maintainer: publisher.maintainer,
   },
   win: { target: ['nsis'], icon: 'assets/icons/icon.ico' },
   nsis: { oneClick: false, perMachine: false, allowToChangeInstallationDirectory: true },

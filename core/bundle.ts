@@ -1,60 +1,106 @@
 import type { Finding } from './findings/finding.ts';
-import type { ExportReport } from './files/drawing.ts';
+import type { BundleFile, BundleStep } from './bundle-types.ts';
+import type { paperMaker } from './bundle-paper.ts';
+import { bundleCoupon } from './bundle-coupon.ts';
+import { bundleSheets } from './bundle-sheets.ts';
+import { USUAL, includesJig, includesKind, type OutputChoice } from './files/output-choice.ts';
+import { PAPER_KINDS, type OutputKindId } from './files/output-kinds.ts';
+import type { PaperFonts } from './files/paper/pdf/fonts.ts';
 import { partPaths } from './files/part-paths.ts';
 import { readFirst } from './files/read-first.ts';
 import { fitTable } from './files/tables/fit-table.ts';
 import { partsTable } from './files/tables/parts-table.ts';
 import { scheduleTable } from './files/tables/schedule-table.ts';
+import type { Part } from './parts/types.ts';
 import { exportParts, type Design, type Workshop } from './pipeline.ts';
 
-/** A file of an order's folder, before it is written. */
-export interface BundleFile {
-  readonly path: string;
-  readonly text: string;
-  readonly report?: ExportReport;
-}
+export type { BundleFile, BundleStep } from './bundle-types.ts';
 
-export interface BundleStep {
-  /** Parts written so far, of all. */
-  readonly done: number;
-  readonly of: number;
-  readonly files: readonly BundleFile[];
-  readonly findings: readonly Finding[];
+/** How a caller has a say in the long steps. */
+export interface BundleWatch {
+  /** Asked all the while; what comes after it says true is not wanted. */
+  readonly stop?: () => boolean;
+  /** Loads the fonts of what is printed; asked for only when something is. */
+  readonly paperFonts?: () => Promise<PaperFonts>;
 }
 
 /**
- * The files of an order's folder but for the manifest, a part at a time; the tables come last, when every
- * part is known to be good. `findings` are those of the design, for the warnings column of `fit.csv`.
+ * The chosen files of an order's folder but for the manifest, a part at a time; the lists come last, when
+ * every part is known to be good. Fit and schedule are of the whole order whatever jigs are chosen.
+ * `findings` are those of the design, for the warnings column of `fit.csv`. Sheets and coupon count as one part each.
  */
-export function* bundleOrder(
+export async function* bundleOrder(
   design: Design,
   findings: readonly Finding[],
-  { machine }: Workshop,
-): Generator<BundleStep> {
-  const { order, fits, plan, parts } = design;
+  workshop: Workshop,
+  choice: OutputChoice = USUAL,
+  watch: BundleWatch = {},
+): AsyncGenerator<BundleStep> {
+  const { machine, font } = workshop;
+  const { order, fits, fastenings, plan } = design;
+  const has = (id: OutputKindId): boolean => includesKind(choice, id);
+  const parts = design.parts.filter(({ jig }) => includesJig(choice, jig));
   const pathsOf = partPaths(machine.dxf.unit);
+  const drawn = has('dxf') || has('svg') ? parts : [];
+  const extras = [
+    ...(has('sheets') ? [() => bundleSheets(parts, machine, watch.stop)] : []),
+    ...(has('coupon') ? [() => [bundleCoupon(machine, font, order.date)]] : []),
+  ];
+  const printed = PAPER_KINDS.filter(has);
+  const of = drawn.length + printed.length + extras.length;
   let done = 0;
-  for (const exported of exportParts(parts, machine)) {
+  for (const exported of exportParts(drawn, machine)) {
     done += 1;
     const { value } = exported;
-    const files: readonly BundleFile[] =
-      value === null
-        ? []
-        : [
-            { path: pathsOf(value.part).dxf, text: value.dxf, report: value.dxfReport },
-            { path: pathsOf(value.part).svg, text: value.svg, report: value.svgReport },
-          ];
-    yield { done, of: parts.length, files, findings: exported.findings };
+    const files: BundleFile[] = [];
+    if (value !== null) {
+      const { dxf, svg } = pathsOf(value.part);
+      if (has('dxf')) files.push({ path: dxf, content: value.dxf, report: value.dxfReport });
+      if (has('svg')) files.push({ path: svg, content: value.svg, report: value.svgReport });
+    }
+    yield { done, of, files, findings: exported.findings };
   }
-  yield {
-    done,
-    of: parts.length,
-    files: [
-      { path: 'fit.csv', text: fitTable(fits, findings) },
-      { path: 'schedule.csv', text: scheduleTable(plan.uses, order.unit) },
-      { path: 'parts.csv', text: partsTable(parts, pathsOf) },
-      { path: 'read-first.txt', text: readFirst(order, plan, machine) },
-    ],
-    findings: [],
-  };
+  if (printed.length > 0) {
+    const print = await paperOf(design, workshop, choice, watch);
+    for (const kind of printed) {
+      if (watch.stop?.() === true) return;
+      const { value, findings: problems } = await print(kind);
+      done += 1;
+      yield { done, of, files: value, findings: problems };
+    }
+  }
+  for (const extra of extras) {
+    if (watch.stop?.() === true) return;
+    for (const { value, findings: problems } of extra()) {
+      yield { done, of, files: value, findings: problems };
+    }
+    done += 1;
+  }
+  const files: BundleFile[] = [];
+  if (has('fit')) files.push({ path: 'fit.csv', content: fitTable(fits, fastenings, findings) });
+  if (has('schedule')) files.push({ path: 'schedule.csv', content: scheduleTable(plan, order.unit) });
+  if (has('parts')) {
+    // A list names no file that is not there.
+    const listed = (part: Part) => {
+      const { dxf, svg } = pathsOf(part);
+      return { dxf: has('dxf') ? dxf : '', svg: has('svg') ? svg : '' };
+    };
+    files.push({ path: 'parts.csv', content: partsTable(parts, listed) });
+  }
+  if (has('read-first')) {
+    files.push({ path: 'read-first.txt', content: readFirst(order, plan, machine, choice) });
+  }
+  yield { done, of, files, findings: [] };
+}
+
+/** The writer of PDF is large: it is loaded with the fonts, when something is printed. */
+async function paperOf(
+  design: Design,
+  workshop: Workshop,
+  choice: OutputChoice,
+  { paperFonts }: BundleWatch,
+): Promise<ReturnType<typeof paperMaker>> {
+  if (paperFonts === undefined) throw new RangeError('bundleOrder: paper is chosen, and no fonts are given');
+  const [maker, fonts] = await Promise.all([import('./bundle-paper.ts'), paperFonts()]);
+  return maker.paperMaker(design, workshop, choice.paper, fonts);
 }

@@ -1,10 +1,16 @@
 import type { Outcome } from './findings/finding.ts';
 import { hasErrors } from './findings/make.ts';
 import { exportPart, type ExportedPart } from './files/export-part.ts';
+import { fastenOrder } from './fastening/fasten-order.ts';
+import type { Fastening } from './fastening/types.ts';
+import { budgetOrder } from './fit/budget/budget-order.ts';
+import type { AdjustmentBudget } from './fit/budget/types.ts';
+import { seasonDrawer } from './fit/seasons/season-drawer.ts';
 import { fitOrder } from './fit/fit-order.ts';
 import type { DrawerFit } from './fit/types.ts';
-import type { JigPlan, Registration } from './jigs/plan-types.ts';
-import { planJigs } from './jigs/plan.ts';
+import { planOrder, type OrderPlan } from './jigs/plan-order.ts';
+import type { Registration } from './jigs/plan-types.ts';
+import type { Sharing } from './jigs/sharing/types.ts';
 import { engravedWords } from './order/engraved-words.ts';
 import type { Order } from './order/types.ts';
 import type { MachineProfile } from './machine/profile.ts';
@@ -19,35 +25,66 @@ export interface Workshop {
   readonly machine: MachineProfile;
   readonly registration: Registration;
   readonly font: StrokeFont;
+  /** Which drawers share jigs; made for the fits of the very order. Absent: each distinct overhang has its own. */
+  readonly sharing?: Sharing;
 }
 
 /** An order as far as parts; the files follow one at a time. */
 export interface Design {
   readonly order: Order;
   readonly fits: readonly DrawerFit[];
-  readonly plan: JigPlan;
+  readonly budgets: readonly AdjustmentBudget[];
+  readonly fastenings: readonly Fastening[];
+  readonly plan: OrderPlan;
   readonly parts: readonly Part[];
 }
 
 /**
- * The chain: order -> rules -> fit -> jigs -> parts. With an error among the findings nothing may be
+ * The chain: order -> rules -> fit -> fastening -> jigs -> parts. With an error among the findings nothing may be
  * written; the value then holds as much as could be made.
  */
 export function designOrder(order: Order, workshop: Workshop): Outcome<Design> {
-  const { standard, machine, registration, font } = workshop;
+  const { standard, machine, registration, font, sharing } = workshop;
   const fits = fitOrder(order, standard);
   if (hasErrors(fits.findings)) {
     return {
-      value: { order, fits: fits.value, plan: { jigs: [], uses: [] }, parts: [] },
+      value: {
+        order,
+        fits: fits.value,
+        budgets: [],
+        fastenings: [],
+        plan: { jigs: [], uses: [], aids: [] },
+        parts: [],
+      },
       findings: fits.findings,
     };
   }
   const context = { machine, unit: order.unit, order: engravedWords(order) };
-  const plan = planJigs(fits.value, registration, context);
+  const budgets = budgetOrder(fits.value, standard, { samples: 0, seed: 0 });
+  const seasons = fits.value.flatMap((fit) => seasonDrawer(fit, standard).findings);
+  const fastenings = fastenOrder(fits.value, standard);
+  const plan = planOrder(
+    { fits: fits.value, fastenings: fastenings.value, registration, standard, sharing },
+    context,
+  );
   const parts = partsOf(plan.value.jigs, machine, font);
   return {
-    value: { order, fits: fits.value, plan: plan.value, parts: parts.value },
-    findings: [...fits.findings, ...plan.findings, ...parts.findings],
+    value: {
+      order,
+      fits: fits.value,
+      budgets: budgets.value.drawers,
+      fastenings: fastenings.value,
+      plan: plan.value,
+      parts: parts.value,
+    },
+    findings: [
+      ...fits.findings,
+      ...budgets.findings,
+      ...seasons,
+      ...fastenings.findings,
+      ...plan.findings,
+      ...parts.findings,
+    ],
   };
 }
 

@@ -6,6 +6,7 @@ import frameSideMount from '../assets/standards/face-frame-side-mount.json';
 import frameUndermount from '../assets/standards/face-frame-undermount.json';
 import frameless from '../assets/standards/frameless-undermount.json';
 import sans from '../assets/stroke-font/sans.json';
+import type { PaperFonts } from '../core/files/paper/pdf/fonts.ts';
 import { parseStrokeFont } from '../core/parts/parse-stroke-font.ts';
 import type { StrokeFont } from '../core/parts/stroke-font.ts';
 
@@ -23,6 +24,9 @@ export const MACHINES: Readonly<Record<string, unknown>> = {
   router,
   none,
 };
+
+/** The fonts of printed sheets, loaded when something is printed. */
+export const loadPaperFonts = async (): Promise<PaperFonts> => (await import('./paper-fonts.ts')).PAPER_FONTS;
 
 /** The font of engraved text. */
 export const STROKE_FONT: StrokeFont = parseStrokeFont(sans);

@@ -17,6 +17,11 @@ const NEEDS = [
     found: () => works('pdftocairo', ['-v']) && works('pdftotext', ['-v']),
   },
   {
+    what: 'qpdf, which checks the PDF files',
+    package: 'qpdf',
+    found: () => works('qpdf', ['--version']),
+  },
+  {
     what: 'ezdxf for /usr/bin/python3, which reads and audits the DXF files',
     package: 'python3-ezdxf',
     found: () => works('/usr/bin/python3', ['-c', 'import ezdxf']),

@@ -14,19 +14,30 @@ export function checkDrawing(drawing: Drawing): readonly Finding[] {
   if (drawing.features.length === 0) {
     return [error('files/nothing', 'There is nothing to draw in this file.')];
   }
-  return [...checkLayers(drawing), ...drawing.features.flatMap(checkFeature)];
+  return [
+    ...checkLayers(drawing),
+    ...drawing.features.flatMap((feature, index) =>
+      checkFeature(feature, index, drawing.openOutlines ?? false),
+    ),
+  ];
 }
 
-function checkFeature({ operation, contour }: Feature, index: number): readonly Finding[] {
+function checkFeature(
+  { operation, contour }: Feature,
+  index: number,
+  openOutlines: boolean,
+): readonly Finding[] {
   const at = { field: `features.${index}` };
   const name = `Contour ${index + 1} (${operation})`;
   const findings = [...contourProblems(contour), ...farOff(contour)].map((problem) =>
     error('files/geometry', `${name} can't be written: ${problem}.`, at, { index, operation, problem }),
   );
   // An open cut leaves the part in the sheet, and a machine can't tell its inside from its outside.
-  const open = contour.kind === 'path' && operation !== 'engrave';
+  const mayBeOpen =
+    operation === 'engrave' || operation === 'tab' || (operation === 'cut-outer' && openOutlines);
+  const open = contour.kind === 'path' && !mayBeOpen;
   if (!open) return findings;
-  const message = `${name} is open; only engraving may be.`;
+  const message = `${name} is open; only engraving and tabs may be.`;
   return [...findings, error('files/open-contour', message, at, { index, operation })];
 }
 

@@ -19,9 +19,10 @@ export function checkShape(
   element: SvgElement,
   root: SvgElement | undefined,
   layers: Drawing['layers'],
+  openOutlines: boolean,
 ): readonly Finding[] {
   if (element.name === 'circle') return checkCircle(element, root);
-  return element.name === 'path' ? checkPath(element, root, layers) : [];
+  return element.name === 'path' ? checkPath(element, root, layers, openOutlines) : [];
 }
 
 function checkCircle({ attributes }: SvgElement, root: SvgElement | undefined): readonly Finding[] {
@@ -44,6 +45,7 @@ function checkPath(
   { attributes, parent }: SvgElement,
   root: SvgElement | undefined,
   layers: Drawing['layers'],
+  openOutlines: boolean,
 ): readonly Finding[] {
   const outline = readPath(attributes['d'] ?? '');
   const group = parent?.attributes['id'];
@@ -51,7 +53,12 @@ function checkPath(
   if (outline.faults.length > 0) {
     return outline.faults.map((words) => fault('path', `A path can't be read: ${words}.`));
   }
-  const open = !outline.closed && group !== layers.engrave.name;
+  const mayBeOpen = [
+    layers.engrave.name,
+    layers.tab.name,
+    ...(openOutlines ? [layers['cut-outer'].name] : []),
+  ].some((name) => name === group);
+  const open = !outline.closed && !mayBeOpen;
   return [
     ...(open ? [fault('open-contour', `A path of ${group} is open.`)] : []),
     ...checkSides(outline),

@@ -16,9 +16,9 @@ const DEPTH: Readonly<Record<string, number>> = { svg: 0, g: 1, path: 2, circle:
 
 /**
  * Reads an SVG file back and finds what an importer could stumble over (requirements SVG-1 and SVG-2). An empty
- * list means that the file is right for these layers.
+ * list means that the file is right for these layers. `openOutlines`: outlines may be open, for bridges.
  */
-export function checkSvg(text: string, layers: Drawing['layers']): readonly Finding[] {
+export function checkSvg(text: string, layers: Drawing['layers'], openOutlines = false): readonly Finding[] {
   const { elements, faults } = readSvg(text);
   const [root] = elements;
   return [
@@ -26,7 +26,7 @@ export function checkSvg(text: string, layers: Drawing['layers']): readonly Find
     ...elements.flatMap(checkElement),
     ...checkGroups(elements, layers),
     ...(root === undefined ? [fault('structure', 'The file has no element.')] : checkPage(root)),
-    ...elements.flatMap((element) => checkShape(element, root, layers)),
+    ...elements.flatMap((element) => checkShape(element, root, layers, openOutlines)),
   ];
 }
 

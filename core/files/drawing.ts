@@ -6,6 +6,8 @@ import type { LayerStyle, MachineProfile } from '../machine/profile.ts';
 export interface Drawing {
   readonly features: readonly Feature[];
   readonly layers: Readonly<Record<Operation, LayerStyle>>;
+  /** Outlines may be open, for bridges hold the parts in their sheet. Absent: they may not. */
+  readonly openOutlines?: boolean;
 }
 
 export type DxfSettings = MachineProfile['dxf'];
@@ -17,7 +19,7 @@ export interface ExportReport {
   /** Total length of all contours on cut layers. */
   readonly cutLength: number;
   readonly engraveLength: number;
-  /** Must be 0. */
+  /** Must be 0 but for the outlines of parts that bridges hold. */
   readonly openContoursOnCutLayers: number;
   readonly duplicatesRemoved: number;
   readonly extents: {

@@ -1,5 +1,5 @@
 import { drawerName } from '../fit/name.ts';
-import type { JigPlan } from '../jigs/plan-types.ts';
+import type { OrderPlan } from '../jigs/plan-order.ts';
 import type { Jig } from '../jigs/types.ts';
 import type { Order } from '../order/types.ts';
 import type { MachineProfile } from '../machine/profile.ts';
@@ -7,6 +7,7 @@ import type { Part } from '../parts/types.ts';
 import type { ShopStandard } from '../rules/types.ts';
 import { roundTo } from '../units/tolerances.ts';
 import type { ExportReport } from './drawing.ts';
+import { USUAL, includesJig, includesKind, leftOut, type OutputChoice } from './output-choice.ts';
 
 export const MANIFEST_FORMAT = 'overhang-manifest';
 
@@ -23,19 +24,33 @@ interface ManifestOf {
   readonly order: Order;
   readonly standard: ShopStandard;
   readonly machine: MachineProfile;
-  readonly plan: JigPlan;
+  readonly plan: OrderPlan;
   readonly parts: readonly Part[];
   readonly files: readonly ListedFile[];
   readonly pathsOf: (part: Part) => { readonly dxf: string; readonly svg: string };
+  readonly choice?: OutputChoice;
+  /** SHA-256 over all that the files depend on; the same again means the same files. */
+  readonly madeFrom?: string;
 }
 
-/** `manifest.json`: every file with size and SHA-256, and for each part what it sets and for whom. */
+/**
+ * `manifest.json`: every file with size and SHA-256, for each part what it sets and for whom, and what was
+ * left out by choice.
+ */
 export function manifest(of: ManifestOf): string {
-  const { order, standard, machine, plan, parts, files, pathsOf } = of;
+  const { order, standard, machine, plan, parts, files, pathsOf, choice = USUAL, madeFrom } = of;
+  const cutFiles = (part: Part) => {
+    const { dxf, svg } = pathsOf(part);
+    return {
+      ...(includesKind(choice, 'dxf') ? { dxf } : {}),
+      ...(includesKind(choice, 'svg') ? { svg } : {}),
+    };
+  };
   const jigs = new Map(plan.jigs.map((jig) => [jig.id, jig]));
   const document = {
     format: MANIFEST_FORMAT,
-    version: 1,
+    version: 2,
+    ...(madeFrom === undefined ? {} : { made_from: madeFrom }),
     order: { name: order.name, date: order.date ?? null },
     standard: standard.name,
     machine: {
@@ -46,35 +61,41 @@ export function manifest(of: ManifestOf): string {
       sheet_thickness_mm: machine.sheet.thickness,
       dxf: machine.dxf,
     },
+    left_out: leftOut(
+      choice,
+      plan.jigs.map(({ id }) => id),
+    ),
     files: files.map(({ path, size, sha256, report }) => ({
       path,
       size,
       sha256,
       ...(report === undefined ? {} : { report: rounded(report) }),
     })),
-    parts: parts.map((part) => ({
-      id: part.id,
-      jig: part.jig,
-      title: part.title,
-      copies: part.copies,
-      material: part.material,
-      thickness_mm: part.thickness,
-      hand: part.hand,
-      files: pathsOf(part),
-      sets: setsOf(part, jigs.get(part.jig), plan),
-      sensitivity: jigs.get(part.jig)?.sensitivity ?? null,
-      pins: (jigs.get(part.jig)?.pins ?? []).map(({ count, diameter, length }) => ({
-        count,
-        diameter_mm: roundTo(diameter, 6),
-        length_mm: roundTo(length, 6),
+    parts: parts
+      .filter(({ jig }) => includesJig(choice, jig))
+      .map((part) => ({
+        id: part.id,
+        jig: part.jig,
+        title: part.title,
+        copies: part.copies,
+        material: part.material,
+        thickness_mm: part.thickness,
+        hand: part.hand,
+        files: cutFiles(part),
+        sets: setsOf(part, jigs.get(part.jig), plan),
+        sensitivity: jigs.get(part.jig)?.sensitivity ?? null,
+        pins: (jigs.get(part.jig)?.pins ?? []).map(({ count, diameter, length }) => ({
+          count,
+          diameter_mm: roundTo(diameter, 6),
+          length_mm: roundTo(length, 6),
+        })),
       })),
-    })),
   };
   return `${JSON.stringify(document, undefined, 2)}\n`;
 }
 
 /** What a part's jig sets: edge, overhang and the drawers that it serves. */
-const setsOf = (part: Part, jig: Jig | undefined, plan: JigPlan) =>
+const setsOf = (part: Part, jig: Jig | undefined, plan: OrderPlan) =>
   part.sets.map(({ edges, overhang, backBevel }) => ({
     edges,
     overhang_mm: roundTo(overhang, 6),

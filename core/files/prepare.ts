@@ -11,8 +11,17 @@ export interface Prepared {
   readonly findings: readonly Finding[];
 }
 
+/** A drawing is prepared once, however many files and reports are made of it. */
+const known = new WeakMap<Drawing, Prepared>();
+
 /** What every writer does first: refuse what can't be written, and draw nothing twice. */
 export function prepareDrawing(drawing: Drawing): Prepared {
+  const prepared = known.get(drawing) ?? prepare(drawing);
+  known.set(drawing, prepared);
+  return prepared;
+}
+
+function prepare(drawing: Drawing): Prepared {
   const problems = checkDrawing(drawing);
   if (hasErrors(problems)) return { drawing: null, duplicatesRemoved: 0, findings: problems };
   const { features, removed, findings } = withoutDuplicates(drawing.features);

@@ -1,33 +1,44 @@
 import { CAUTIONS } from '../cautions/cautions.ts';
-import type { JigPlan } from '../jigs/plan-types.ts';
+import type { OrderPlan } from '../jigs/plan-order.ts';
+import { AID_KINDS } from '../jigs/aids/kinds.ts';
 import { JIG_KINDS } from '../jigs/kinds.ts';
 import { settingsText } from '../jigs/settings-text.ts';
+import type { Jig } from '../jigs/types.ts';
 import type { Order } from '../order/types.ts';
 import type { MachineProfile } from '../machine/profile.ts';
 import { formatLength } from '../units/format-length.ts';
+import { USUAL, includesJig, includesKind, leftOut, type OutputChoice } from './output-choice.ts';
+import { OUTPUT_KINDS } from './output-kinds.ts';
 
 /** `read-first.txt`: what is in the folder, how each jig is put together and used, and the usual cautions. */
-export function readFirst(order: Order, plan: JigPlan, machine: MachineProfile): string {
-  const kinds = new Set(plan.jigs.map(({ kind }) => kind));
+export function readFirst(
+  order: Order,
+  plan: OrderPlan,
+  machine: MachineProfile,
+  choice: OutputChoice = USUAL,
+): string {
+  const jigs = plan.jigs.filter(({ id }) => includesJig(choice, id));
+  const kinds = new Set(jigs.map(({ kind }) => kind));
   const lines = [
     `Jigs for ${order.name}${order.date === undefined ? '' : `, ${order.date}`}`,
     '',
-    'fit.csv       the four overhangs and the sizes of every drawer',
-    'schedule.csv  which jig serves which drawer, and at which edge',
-    'parts.csv     what to cut from what, and how many',
-    'dxf, svg      one cut file for each part; the unit is in its name',
+    ...fileLines(choice),
     'manifest.json every file with its size and SHA-256, and what each part sets',
+    ...notHere(plan, choice),
+    ...sharedLines(plan),
     '',
     'Jigs',
-    ...plan.jigs.map((jig) => `  ${jig.id.padEnd(5)}${jig.kind.padEnd(14)}${settingsText(jig, order.unit)}`),
+    ...jigs.map((jig) => `  ${jig.id.padEnd(5)}${jig.kind.padEnd(20)}${settingsText(jig, order.unit)}`),
     '',
-    ...pinLines(plan, order),
-    ...JIG_KINDS.filter(({ name }) => kinds.has(name)).flatMap(({ name, assembly, use }) => [
-      `${name[0]?.toUpperCase() ?? ''}${name.slice(1)}`,
-      `  1. ${assembly}`,
-      `  2. ${use}`,
-      '',
-    ]),
+    ...pinLines(jigs, order),
+    ...[...JIG_KINDS, ...AID_KINDS]
+      .filter(({ name }) => kinds.has(name))
+      .flatMap(({ name, assembly, use }) => [
+        `${name[0]?.toUpperCase() ?? ''}${name.slice(1)}`,
+        `  1. ${assembly}`,
+        `  2. ${use}`,
+        '',
+      ]),
     'Front face down, left and right swap: "left" and "right" are those of someone who faces the closed cabinet.',
     `Sheet: ${machine.sheet.material}, measured ${machine.sheet.thickness} mm. ${kerfWords(machine)}`,
     'Check the first jig of each kind on a scrap front before you set the order.',
@@ -39,9 +50,51 @@ export function readFirst(order: Order, plan: JigPlan, machine: MachineProfile):
   return lines.join('\r\n');
 }
 
+/** What is in the folder besides the manifest and this text. */
+function fileLines(choice: OutputChoice): readonly string[] {
+  const line = (name: string, words: string): string => `${name.padEnd(14)}${words}`;
+  const chosen = OUTPUT_KINDS.filter(({ id }) => includesKind(choice, id));
+  const lists = chosen.filter(({ group, id }) => group === 'lists' && id !== 'read-first');
+  const formats = chosen.filter(({ group }) => group === 'formats').map(({ id }) => id);
+  return [
+    ...lists.map(({ label, purpose }) => line(label, purpose)),
+    ...(formats.length === 0
+      ? []
+      : [line(formats.join(', '), 'one cut file for each part; the unit is in its name')]),
+  ];
+}
+
+/** The schedule is of the whole order, so it may name jigs that nobody finds here. */
+function notHere(plan: OrderPlan, choice: OutputChoice): readonly string[] {
+  const { jigs } = leftOut(
+    choice,
+    plan.jigs.map(({ id }) => id),
+  );
+  return jigs.length === 0 ? [] : ['', `Not in this folder, by choice: ${jigs.join(', ')}`];
+}
+
+/** What is different where drawers share jigs. */
+function sharedLines({ sharing, uses }: OrderPlan): readonly string[] {
+  if (sharing === undefined) return [];
+  const off = uses.filter(({ adjustment }) => adjustment !== 0);
+  const most = Math.max(0, ...off.map(({ adjustment }) => Math.abs(adjustment)));
+  return [
+    '',
+    'Drawers share jigs',
+    `  Jigs set drawers whose overhangs differ a little; the slides' adjusters put that right. ${off.length} of ${uses.length} settings leave something to adjust, ${Number(most.toFixed(2))} mm at most.`,
+    '  adjust_mm in schedule.csv is the overhang wanted less the one that the jig sets. Above 0, move the front that far towards that edge: down at the bottom edge, to the side named at a side. Below 0, away from it: up at the bottom edge. Dialling in takes that besides what it takes anyway.',
+    '  The rows of schedule.csv are in an order of work in which jigs change hands least.',
+    ...(uses.some(({ jig }) => jig.hand !== null)
+      ? [
+          '  Set each drawer with one hand of corner fence; the other is no check of a box that a shared one has set.',
+        ]
+      : []),
+  ];
+}
+
 /** Pins are bought, so they are in no cut file. */
-function pinLines(plan: JigPlan, { unit }: Order): readonly string[] {
-  const lines = plan.jigs.flatMap(({ id, pins }) =>
+function pinLines(jigs: readonly Jig[], { unit }: Order): readonly string[] {
+  const lines = jigs.flatMap(({ id, pins }) =>
     pins.map(
       ({ count, diameter, length }) =>
         `  ${id.padEnd(5)}${count} of ${formatLength(diameter, unit)} diameter, ${formatLength(length, unit)} long`,

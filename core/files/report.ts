@@ -1,6 +1,7 @@
 import makerjs from 'makerjs';
 import type { Outcome } from '../findings/finding.ts';
 import type { LengthUnit } from '../order/types.ts';
+import type { Operation } from '../machine/operations.ts';
 import type { Drawing, ExportReport } from './drawing.ts';
 import { makerModel } from './makerjs-model.ts';
 import { prepareDrawing } from './prepare.ts';
@@ -13,16 +14,19 @@ export function exportReport(drawing: Drawing, unit: LengthUnit): Outcome<Export
   const { drawing: ready, duplicatesRemoved, findings } = prepareDrawing(drawing);
   const model = ready === null ? null : makerModel(ready).value;
   if (ready === null || model === null) return { value: null, findings };
-  const engraving = model.models?.engrave;
-  const engraveLength = engraving === undefined ? 0 : lengthOf(engraving);
+  const ofOperation = (operation: Operation): number => {
+    const own = model.models?.[operation];
+    return own === undefined ? 0 : lengthOf(own);
+  };
+  const engraveLength = ofOperation('engrave');
   const open = ready.features.filter(
-    ({ operation, contour }) => operation !== 'engrave' && contour.kind === 'path',
+    ({ operation, contour }) => operation !== 'engrave' && operation !== 'tab' && contour.kind === 'path',
   );
   return {
     value: {
       unit,
       entities: ready.features.length,
-      cutLength: lengthOf(model) - engraveLength,
+      cutLength: lengthOf(model) - engraveLength - ofOperation('tab'),
       engraveLength,
       openContoursOnCutLayers: open.length,
       duplicatesRemoved,

@@ -1,15 +1,14 @@
 import { circle } from '../geometry/circle.ts';
-import { fillet } from '../geometry/fillet.ts';
-import { polygon } from '../geometry/polygon.ts';
-import type { Point, RingContour } from '../geometry/types.ts';
+import type { Point } from '../geometry/types.ts';
+import { alongArms, ell, ellRabbet } from './ell.ts';
 import { LIP_LABEL_HEIGHT, LIP_MIDDLE } from './hooked-strip.ts';
 import { jointHoles, jointKeys, jointPins, roomBetween, type JointPlaces } from './joint.ts';
 import { lipLayers } from './lip-layers.ts';
 import type { Lip } from './lip.ts';
 import { bevelWords, cabinetLeft, overhangText } from './phrases.ts';
-import { CRISP_CORNER, DUST_RELIEF, HANG_HOLE, LIP_WIDTH, SIGHT, SOFT_CORNER } from './proportions.ts';
+import { DUST_RELIEF, HANG_HOLE, SIGHT } from './proportions.ts';
 import { FLAT, keyPoses, lipPoses, shifted } from './stack-poses.ts';
-import type { BuildContext, Contact, Label, Piece, Pin, Pocket, Seat, Setup } from './types.ts';
+import type { BuildContext, Label, Piece, Pin, Seat, Setup } from './types.ts';
 
 /** mm. Between a label and the edges round it. */
 const WALL = 4;
@@ -61,7 +60,7 @@ export function cornerPieces({ id, bottom, side, lip, arms, context }: Corner): 
     register: {
       outline: ell(lipArms, { x: 0, y: 0 }),
       holes,
-      pockets: lip.relief === 'rabbet' ? [rabbet(lipArms, machine.kerf)] : [],
+      pockets: lip.relief === 'rabbet' ? [ellRabbet(lipArms, machine.kerf)] : [],
       seatCorners: [{ x: 0, y: 0 }],
     },
     dustOutline: ell(lipArms, { x: -DUST_RELIEF, y: -DUST_RELIEF }),
@@ -141,66 +140,6 @@ const lipLabel = (phrases: readonly string[], { x, width }: ReturnType<typeof ro
   center: { x, y: LIP_MIDDLE },
   width,
   height: LIP_LABEL_HEIGHT,
-});
-
-/** The two straight stretches of an L's inside, clear of its relief and of the rounding at its ends. */
-const alongArms = (
-  piece: string,
-  on: Contact['on'],
-  { x, y }: Point,
-  arms: Point,
-  past: number,
-): readonly Contact[] => [
-  {
-    piece,
-    on,
-    line: [
-      { x: x + past, y },
-      { x: arms.x - CRISP_CORNER, y },
-    ],
-  },
-  {
-    piece,
-    on,
-    line: [
-      { x, y: arms.y - CRISP_CORNER },
-      { x, y: y + past },
-    ],
-  },
-];
-
-/** An L about an inside corner, its arms along x and y from the outer corner at -lip width. */
-function ell(arms: Point, inside: Point): RingContour {
-  const ring = polygon([
-    { x: -LIP_WIDTH, y: -LIP_WIDTH },
-    { x: arms.x, y: -LIP_WIDTH },
-    { x: arms.x, y: inside.y },
-    inside,
-    { x: inside.x, y: arms.y },
-    { x: -LIP_WIDTH, y: arms.y },
-  ]);
-  // From the last corner to the first, so that the indices of those to come stay true.
-  const radii: readonly (readonly [number, number])[] = [
-    [5, SOFT_CORNER],
-    [4, CRISP_CORNER],
-    [2, CRISP_CORNER],
-    [1, SOFT_CORNER],
-    [0, SOFT_CORNER],
-  ];
-  return radii.reduce((rounded, [corner, radius]) => fillet(rounded, corner, radius), ring);
-}
-
-/** A rebate along the tops of both working edges; the tool runs out past them. */
-const rabbet = (arms: Point, tool: number): Pocket => ({
-  contour: polygon([
-    { x: -DUST_RELIEF, y: -DUST_RELIEF },
-    { x: arms.x + tool, y: -DUST_RELIEF },
-    { x: arms.x + tool, y: tool },
-    { x: tool, y: tool },
-    { x: tool, y: arms.y + tool },
-    { x: -DUST_RELIEF, y: arms.y + tool },
-  ]),
-  depth: DUST_RELIEF,
 });
 
 /** The wider arm's clear rectangle between the joints and the working edge; on the side arm the text stands. */

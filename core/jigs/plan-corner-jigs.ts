@@ -3,6 +3,7 @@ import type { DrawerFit } from '../fit/types.ts';
 import { SAME_OVERHANG, sameLength } from '../units/tolerances.ts';
 import type { JigUse, PlanKinds } from './plan-types.ts';
 import { jigKeys, setupOf } from './requirements.ts';
+import { adjustmentOf, type SharedNeeds } from './sharing/shared-needs.ts';
 import { strictest } from './setups.ts';
 import type { BuildContext, Jig, Setup } from './types.ts';
 
@@ -17,31 +18,20 @@ const HANDS = ['left', 'right'] as const;
 
 /**
  * Handed corner fences for drawers at both of their lower corners: one fence for each distinct pair of bottom
- * and side overhang on a hand. The two hands of a pair have the same number.
+ * and side overhang on a hand, or those that drawers share. The two hands of a pair have the same number.
  */
 export function planCornerJigs(
   fits: readonly DrawerFit[],
   context: BuildContext,
-  { cornerFence }: PlanKinds,
+  kinds: PlanKinds,
+  shared: SharedNeeds,
 ): CornerJigs {
-  const corner = (fit: DrawerFit, hand: 'left' | 'right') => ({
-    fit,
-    hand,
-    bottom: setupOf(fit, 'bottom'),
-    side: setupOf(fit, hand),
-  });
-  // A drawer that has no fence at one of its corners gets edge jigs, so that it is set in one way only.
-  const refused = new Set(
-    fits.filter((fit) =>
-      HANDS.some((hand) => {
-        const { bottom, side } = corner(fit, hand);
-        return cornerFence.refuses([bottom, side], context) !== null;
-      }),
-    ),
-  );
+  const { cornerFence } = kinds;
+  const refused = refusedCorners(fits, context, kinds);
+  const overhangs = new Map(HANDS.map((hand) => [hand, sharedOverhangs(shared(`${hand} corner`))]));
   const corners = fits
     .filter((fit) => !refused.has(fit))
-    .flatMap((fit) => HANDS.map((hand) => corner(fit, hand)));
+    .flatMap((fit) => HANDS.map((hand) => cornerOf(fit, hand, overhangs.get(hand)?.get(fit))));
   const jigKey = jigKeys(corners.flatMap(({ bottom, side }) => [bottom, side]));
   const groups = groupBy(corners, ({ hand, bottom, side }) => `${hand} ${jigKey(bottom)} ${jigKey(side)}`);
   const built = [...groups.values()]
@@ -72,12 +62,48 @@ export function planCornerJigs(
     );
     jigs.push(jig);
     for (const { fit } of served) {
-      uses.push({ fit, edge: 'bottom', jig, overhang: fit.overhang.bottom });
-      uses.push({ fit, edge: hand, jig, overhang: fit.overhang[hand] });
+      const [low, wide] = overhangs.get(hand)?.get(fit) ?? [];
+      uses.push({ fit, edge: 'bottom', jig, ...got(fit.overhang.bottom, low) });
+      uses.push({ fit, edge: hand, jig, ...got(fit.overhang[hand], wide) });
     }
   }
   return { jigs, uses, left: fits.filter((fit) => refused.has(fit)) };
 }
+
+/** A corner of a drawer; one that shares a fence is as if it wanted the fence's overhangs. */
+function cornerOf(fit: DrawerFit, hand: 'left' | 'right', [low, wide]: readonly number[] = []) {
+  const [bottom, side] = [setupOf(fit, 'bottom'), setupOf(fit, hand)];
+  return {
+    fit,
+    hand,
+    bottom: { ...bottom, overhang: low ?? bottom.overhang },
+    side: { ...side, overhang: wide ?? side.overhang },
+  };
+}
+
+const got = (wanted: number, overhang = wanted) => ({ overhang, adjustment: adjustmentOf(wanted, overhang) });
+
+const sharedOverhangs = (jigs: ReturnType<SharedNeeds>): ReadonlyMap<DrawerFit, readonly number[]> =>
+  new Map(
+    jigs
+      .flat()
+      .flatMap(({ fits, overhangs }) => fits.map((fit): [DrawerFit, readonly number[]] => [fit, overhangs])),
+  );
+
+/** Drawers that have no fence at one of their corners; they get edge jigs, so that each is set in one way only. */
+export const refusedCorners = (
+  fits: readonly DrawerFit[],
+  context: BuildContext,
+  { cornerFence }: PlanKinds,
+): ReadonlySet<DrawerFit> =>
+  new Set(
+    fits.filter((fit) =>
+      HANDS.some((hand) => {
+        const { bottom, side } = cornerOf(fit, hand);
+        return cornerFence.refuses([bottom, side], context) !== null;
+      }),
+    ),
+  );
 
 /** By overhang, overhangs that differ by float noise only being equal. */
 const compare = (a: Setup, b: Setup): number =>

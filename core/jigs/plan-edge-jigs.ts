@@ -4,7 +4,8 @@ import { drawerName } from '../fit/name.ts';
 import type { DrawerFit } from '../fit/types.ts';
 import type { Edge } from '../order/types.ts';
 import type { JigUse, PlanKinds } from './plan-types.ts';
-import { chooseSides, requirements, setupOf, type Requirement } from './requirements.ts';
+import { chooseSides, requirements, setupOf, sharedRequirement, type Requirement } from './requirements.ts';
+import { adjustmentOf, type SharedNeeds } from './sharing/shared-needs.ts';
 import type { BuildContext, Jig, JigKind, Setup } from './types.ts';
 import { mmText } from '../units/mm-text.ts';
 
@@ -14,22 +15,37 @@ interface EdgeJigs {
   readonly findings: readonly Finding[];
 }
 
-/** One jig for each distinct bottom overhang and each distinct side overhang, two sides to a block. */
-export function planEdgeJigs(fits: readonly DrawerFit[], context: BuildContext, kinds: PlanKinds): EdgeJigs {
+/**
+ * One jig for each distinct bottom overhang and each distinct side overhang, two sides to a block; or those that
+ * drawers share.
+ */
+export function planEdgeJigs(
+  fits: readonly DrawerFit[],
+  context: BuildContext,
+  kinds: PlanKinds,
+  shared: SharedNeeds,
+): EdgeJigs {
   const { bottomFence, sideSpacer, stepProfile } = kinds;
   const sides = chooseSides(fits);
-  const needs = (kind: JigKind, edgeOf: (fit: DrawerFit) => Edge) =>
-    requirements(
-      fits.map((fit) => ({ fit, setup: setupOf(fit, edgeOf(fit)) })),
+  const bottomOf = () => 'bottom' as const;
+  const sideOf = (fit: DrawerFit) => sides.get(fit) ?? 'left';
+  const bottoms = sharedRequirements(shared('bottom'), bottomOf);
+  const flanks = sharedRequirements(shared('side'), sideOf);
+  /** Of drawers that share nothing. */
+  const needs = (kind: JigKind, edgeOf: (fit: DrawerFit) => Edge, sharing: readonly Group[]) => {
+    const served = new Set(sharing.flat().flatMap((need) => need.fits));
+    return requirements(
+      fits.filter((fit) => !served.has(fit)).map((fit) => ({ fit, setup: setupOf(fit, edgeOf(fit)) })),
       (setup) => kind.refuses([setup], context) !== null,
     );
-  const bottoms = needs(bottomFence, () => 'bottom');
-  const flanks = needs(sideSpacer, (fit) => sides.get(fit) ?? 'left');
+  };
 
   const planned = [
-    ...bottoms.map((need) => planOne([need], [bottomFence, stepProfile], context)),
-    ...inPairs(flanks, sideSpacer, context).map((needs) =>
-      planOne(needs, [sideSpacer, stepProfile], context),
+    ...[...bottoms, ...needs(bottomFence, bottomOf, bottoms).map((need) => [need])].map((group) =>
+      planOne(group, [bottomFence, stepProfile], context),
+    ),
+    ...[...flanks, ...inPairs(needs(sideSpacer, sideOf, flanks), sideSpacer, context)].map((group) =>
+      planOne(group, [sideSpacer, stepProfile], context),
     ),
   ];
   const numbers = new Map<string, number>();
@@ -51,15 +67,30 @@ export function planEdgeJigs(fits: readonly DrawerFit[], context: BuildContext, 
       context,
     );
     jigs.push(jig);
-    for (const { fits: served, setup } of needs) {
+    for (const { fits: served, setup, isShared = false } of needs) {
       for (const fit of served) {
-        const edge = setup.edge === 'bottom' ? 'bottom' : (sides.get(fit) ?? 'left');
-        uses.push({ fit, edge, jig, overhang: fit.overhang[edge] });
+        const edge = setup.edge === 'bottom' ? 'bottom' : sideOf(fit);
+        const wanted = fit.overhang[edge];
+        uses.push({ fit, edge, jig, ...(isShared ? got(wanted, setup.overhang) : got(wanted, wanted)) });
       }
     }
   }
   return { jigs, uses, findings };
 }
+
+/** What one jig serves: one overhang, or the two of a block. */
+type Group = readonly Requirement[];
+
+/** The jigs that drawers share, from the smallest overhang to the largest. */
+const sharedRequirements = (
+  jigs: ReturnType<SharedNeeds>,
+  edgeOf: (fit: DrawerFit) => Edge,
+): readonly Group[] =>
+  jigs
+    .map((settings) => settings.map(({ overhangs, fits }) => sharedRequirement(fits, edgeOf, overhangs[0])))
+    .toSorted((a, b) => (a[0]?.setup.overhang ?? 0) - (b[0]?.setup.overhang ?? 0));
+
+const got = (wanted: number, overhang: number) => ({ overhang, adjustment: adjustmentOf(wanted, overhang) });
 
 interface Planned {
   readonly needs: readonly Requirement[];

@@ -1,5 +1,6 @@
 import type { DrawerFit } from '../fit/types.ts';
 import type { Edge } from '../order/types.ts';
+import type { Sharing } from './sharing/types.ts';
 import type { Jig, JigKind } from './types.ts';
 
 /** What a shop sets its boxes against: an edge at a time, or a corner. */
@@ -11,11 +12,15 @@ export interface JigUse {
   readonly edge: Edge;
   readonly jig: Jig;
   readonly overhang: number;
+  /** mm. What the adjusters are left with: the overhang wanted less the jig's; 0 where drawers share no jigs. */
+  readonly adjustment: number;
 }
 
 export interface JigPlan {
   readonly jigs: readonly Jig[];
   readonly uses: readonly JigUse[];
+  /** Present where drawers of different overhangs share jigs. */
+  readonly sharing?: Sharing;
 }
 
 /** The kinds of jig that a plan is made of. */

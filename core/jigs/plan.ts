@@ -1,19 +1,17 @@
 import type { Outcome } from '../findings/finding.ts';
 import type { DrawerFit } from '../fit/types.ts';
-import { bottomFence } from './kinds/bottom-fence.ts';
-import { cornerFence } from './kinds/corner-fence.ts';
-import { sideSpacer } from './kinds/side-spacer.ts';
-import { stepProfile } from './kinds/step-profile.ts';
 import { planCornerJigs } from './plan-corner-jigs.ts';
 import { planEdgeJigs } from './plan-edge-jigs.ts';
+import { PLAN_KINDS } from './plan-kinds.ts';
 import type { JigPlan, PlanKinds, Registration } from './plan-types.ts';
+import { sharedNeeds } from './sharing/shared-needs.ts';
+import type { Sharing } from './sharing/types.ts';
 import type { BuildContext } from './types.ts';
-
-export const PLAN_KINDS: PlanKinds = { bottomFence, sideSpacer, stepProfile, cornerFence };
 
 /**
  * The jigs that set every front of an order: distinct overhangs become distinct jigs, the same one is made
- * once. With corners, drawers that no corner fence can serve get edge jigs.
+ * once. With corners, drawers that no corner fence can serve get edge jigs. With `sharing`, which must have been
+ * made for these very fits, jigs set the overhangs that drawers share.
  */
 export function planJigs(
   fits: readonly DrawerFit[],
@@ -21,13 +19,24 @@ export function planJigs(
   context: BuildContext,
   /** So that a caller can keep the jigs of set-ups that are still the same. */
   kinds: PlanKinds = PLAN_KINDS,
+  sharing?: Sharing,
 ): Outcome<JigPlan> {
+  const shared = sharedNeeds(sharing, fits);
   const corners =
-    registration === 'corner' ? planCornerJigs(fits, context, kinds) : { jigs: [], uses: [], left: fits };
-  const edges = planEdgeJigs(corners.left, context, kinds);
+    registration === 'corner'
+      ? planCornerJigs(fits, context, kinds, shared)
+      : { jigs: [], uses: [], left: fits };
+  const edges = planEdgeJigs(corners.left, context, kinds, shared);
   const place = new Map(fits.map((fit, index) => [fit, index]));
   const uses = [...corners.uses, ...edges.uses].toSorted(
     (a, b) => (place.get(a.fit) ?? 0) - (place.get(b.fit) ?? 0),
   );
-  return { value: { jigs: [...corners.jigs, ...edges.jigs], uses }, findings: edges.findings };
+  return {
+    value: {
+      jigs: [...corners.jigs, ...edges.jigs],
+      uses,
+      ...(sharing === undefined ? {} : { sharing }),
+    },
+    findings: edges.findings,
+  };
 }

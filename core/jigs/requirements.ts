@@ -10,6 +10,8 @@ import type { Setup } from './types.ts';
 export interface Requirement {
   readonly setup: Setup;
   readonly fits: readonly DrawerFit[];
+  /** The overhang is one that drawers of others share. */
+  readonly isShared?: true;
 }
 
 /** The set-up of one edge of one drawer. */
@@ -42,9 +44,12 @@ export function jigKeys(setups: readonly Setup[]): JigKey {
     setups.map(({ overhang }) => overhang),
     SAME_OVERHANG,
   );
-  return ({ overhang, backBevel, frontThickness }) =>
-    [classOf(overhang), backBevel, backBevel === 0 ? '' : frontThickness].join('|');
+  return (setup) => `${classOf(setup.overhang)}|${bevelKey(setup)}`;
 }
+
+/** What set-ups of different overhangs must share to be served by one jig. */
+export const bevelKey: JigKey = ({ backBevel, frontThickness }) =>
+  `${backBevel}|${backBevel === 0 ? '' : frontThickness}`;
 
 /**
  * Distinct overhangs, the same one once, from the smallest to the largest. What the preferred kind refuses to
@@ -63,6 +68,17 @@ export function requirements(
     }))
     .toSorted((a, b) => a.setup.overhang - b.setup.overhang || a.setup.backBevel - b.setup.backBevel);
 }
+
+/** Drawers that share an overhang, whatever their own. */
+export const sharedRequirement = (
+  fits: readonly DrawerFit[],
+  edgeOf: (fit: DrawerFit) => Edge,
+  overhang: number | undefined,
+): Requirement => {
+  if (overhang === undefined) throw new RangeError('sharedRequirement: a jig needs an overhang');
+  const setups = fits.map((fit) => ({ ...setupOf(fit, edgeOf(fit)), overhang }));
+  return { setup: strictest(setups), fits, isShared: true };
+};
 
 const SIDES = ['left', 'right'] as const;
 

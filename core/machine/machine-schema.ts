@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { lengthText, strict, words } from '../rules/standard-fields.ts';
 
 export const MACHINE_FORMAT = 'overhang-machine';
-export const MACHINE_VERSION = 1;
+export const MACHINE_VERSION = 2;
 
 const length = lengthText('mm');
 const lengthOrZero = lengthText('mm', { zero: true });
@@ -23,6 +23,24 @@ export const machineSchema = strict({
   note: z.string(),
   kind: z.enum(['laser', 'router', 'none']),
   sheet: strict({ material: words, thickness: length }),
+  sheets: strict({
+    stock: z
+      .array(
+        strict({
+          name: words,
+          width: length,
+          height: length,
+          count: z.int().min(0).nullable(),
+          offcut: z.boolean(),
+        }),
+      )
+      .min(1, 'it is empty; give one size of sheet at least'),
+    edgeMargin: lengthOrZero,
+    spacing: lengthOrZero,
+    turn: z.enum(['quarter', 'half', 'none']),
+    effort: z.int().min(0),
+  }),
+  tabs: strict({ use: z.enum(['none', 'marks', 'bridges']), width: length, spacing: length }),
   kerf: lengthOrZero,
   compensation: z.enum(['file', 'machine']),
   joint: z.enum(['pin', 'key']),
@@ -30,7 +48,14 @@ export const machineSchema = strict({
   fit: strict({ pin: lengthOrZero, slot: lengthOrZero }),
   reliefRadius: length,
   capHeight: length,
-  layers: strict({ engrave: layer, drill: layer, pocket: layer, 'cut-inner': layer, 'cut-outer': layer }),
+  layers: strict({
+    engrave: layer,
+    drill: layer,
+    pocket: layer,
+    'cut-inner': layer,
+    tab: layer,
+    'cut-outer': layer,
+  }),
   dxf: strict({
     version: z.enum(['R12', 'R2000']),
     unit: z.enum(['mm', 'in']),

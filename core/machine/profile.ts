@@ -11,6 +11,17 @@ export interface LayerStyle {
   readonly color: string;
 }
 
+/** A size of sheet in stock, of the material and thickness of the profile. Lengths in mm. */
+export interface StockSize {
+  readonly name: string;
+  readonly width: number;
+  readonly height: number;
+  /** How many there are; null: as many as wanted. */
+  readonly count: number | null;
+  /** Left over from other work: used up before whole sheets are. */
+  readonly offcut: boolean;
+}
+
 /** How files for one machine are drawn. Lengths in mm. */
 export interface MachineProfile {
   readonly name: string;
@@ -19,6 +30,26 @@ export interface MachineProfile {
   readonly kind: 'laser' | 'router' | 'none';
   /** What is on the bed, and its measured thickness. */
   readonly sheet: { readonly material: string; readonly thickness: number };
+  /** How parts are laid out on sheets. */
+  readonly sheets: {
+    readonly stock: readonly StockSize[];
+    /** From a part to the edge of its sheet. */
+    readonly edgeMargin: number;
+    /** Between two finished parts; a cut must go through. */
+    readonly spacing: number;
+    /** How far a part may be turned: by quarters, end for end (the grain stays), or not at all. */
+    readonly turn: 'quarter' | 'half' | 'none';
+    /** Steps of the search for a better layout; 0: the best first one. */
+    readonly effort: number;
+  };
+  /** What holds parts in their sheet: nothing, marks on a layer of their own, or an outline cut in open stretches. */
+  readonly tabs: {
+    readonly use: 'none' | 'marks' | 'bridges';
+    /** Of a tab, along the cut. */
+    readonly width: number;
+    /** Along the outline, from one tab to the next at most. */
+    readonly spacing: number;
+  };
   /** Full width of a cut (not per side). 0 for `none`. Of a router: the tool diameter. */
   readonly kerf: number;
   /** `file`: the drawn line is the centre of the cut. `machine`: the drawn line is the part. */

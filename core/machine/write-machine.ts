@@ -14,7 +14,7 @@ export const writeMachine = (machine: MachineProfile): string =>
 export function machineDocument(machine: MachineProfile): object {
   const length = (mm: number): string => writeLength(mm, UNIT);
   const layer = ({ name, colorIndex, color }: LayerStyle) => ({ name, colorIndex, color });
-  const { sheet, fit, layers, dxf } = machine;
+  const { sheet, sheets, tabs, fit, layers, dxf } = machine;
   return {
     format: MACHINE_FORMAT,
     version: MACHINE_VERSION,
@@ -22,6 +22,20 @@ export function machineDocument(machine: MachineProfile): object {
     note: machine.note,
     kind: machine.kind,
     sheet: { material: sheet.material, thickness: length(sheet.thickness) },
+    sheets: {
+      stock: sheets.stock.map(({ name, width, height, count, offcut }) => ({
+        name,
+        width: length(width),
+        height: length(height),
+        count,
+        offcut,
+      })),
+      edgeMargin: length(sheets.edgeMargin),
+      spacing: length(sheets.spacing),
+      turn: sheets.turn,
+      effort: sheets.effort,
+    },
+    tabs: { use: tabs.use, width: length(tabs.width), spacing: length(tabs.spacing) },
     kerf: length(machine.kerf),
     compensation: machine.compensation,
     joint: machine.joint,
@@ -34,6 +48,7 @@ export function machineDocument(machine: MachineProfile): object {
       drill: layer(layers.drill),
       pocket: layer(layers.pocket),
       'cut-inner': layer(layers['cut-inner']),
+      tab: layer(layers.tab),
       'cut-outer': layer(layers['cut-outer']),
     },
     dxf: {

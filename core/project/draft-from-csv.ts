@@ -16,8 +16,11 @@ export interface DraftCsvOptions extends DraftSurroundings, Pick<Draft, 'name' |
  * whose cells nobody can put under their columns is left out, and told.
  */
 export function draftFromCsv(text: string, options: DraftCsvOptions): Outcome<Draft> {
-  const { file, name, date, unit, standard, machine, registration } = options;
+  const { file, name, date, unit, standard, machine, registration, sharing = 'each' } = options;
   const { raws, findings } = readTable(text, file);
   const rows = draftRows(raws.map(({ cells }) => cells));
-  return { value: { name, ...defined({ date }), unit, rows, standard, machine, registration }, findings };
+  return {
+    value: { name, ...defined({ date }), unit, rows, standard, machine, registration, sharing },
+    findings,
+  };
 }

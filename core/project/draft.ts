@@ -1,4 +1,5 @@
 import type { Registration } from '../jigs/plan-types.ts';
+import type { JigSharing } from '../jigs/sharing/types.ts';
 import type { MachineProfile } from '../machine/profile.ts';
 import type { OrderColumn } from '../order/columns.ts';
 import type { LengthUnit } from '../order/types.ts';
@@ -23,4 +24,6 @@ export interface Draft {
   readonly standard: ShopStandard;
   readonly machine: MachineProfile;
   readonly registration: Registration;
+  /** Whether drawers of different overhangs share jigs. */
+  readonly sharing: JigSharing;
 }

@@ -14,13 +14,14 @@ export type DraftDefaults = Pick<Draft, 'machine' | 'registration'>;
 export function parseDraft(json: unknown, file: string, defaults: DraftDefaults): Outcome<Draft | null> {
   const { value, findings } = readDocument(json, file, draftSchema, () => []);
   if (value === null) return { value, findings };
-  const { order, rows, standard, machine, registration } = value;
+  const { order, rows, standard, machine, registration, sharing = 'each' } = value;
   const draft: Draft = {
     ...order,
     rows: draftRows(rows.map(({ cells }) => cells)),
     standard,
     machine: machine ?? defaults.machine,
     registration: registration ?? defaults.registration,
+    sharing,
   };
   return { value: draft, findings };
 }

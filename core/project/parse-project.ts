@@ -17,7 +17,7 @@ export function parseProject(json: unknown, file: string): Outcome<Project | nul
   );
   // Without a standard nobody knows the styles and kinds that the rows may name.
   if (read.value === null) return { value: null, findings: read.findings };
-  const { order, standard, machine, registration } = read.value;
+  const { order, standard, machine, registration, sharing } = read.value;
   const raws = read.value.rows.map((row, index) => rawFromDocument(row, index, file));
   const rows = readRows(raws, orderTerms(order.unit, standard), ORDER_COLUMNS);
   const findings = [...read.findings, ...rows.findings];
@@ -25,7 +25,7 @@ export function parseProject(json: unknown, file: string): Outcome<Project | nul
   const value = {
     order: { ...order, drawers: rows.value },
     standard,
-    ...defined({ machine, registration }),
+    ...defined({ machine, registration, sharing }),
   };
   return { value, findings };
 }

@@ -20,6 +20,11 @@ const rightName = z.string().superRefine((text, context) => {
   if (fault !== undefined) context.addIssue(fault);
 });
 
+const SHARING = 'write "each", "fewest", or a whole number of jigs, 1 or more';
+
+/** `each`, `fewest`, or how many jigs the shop is willing to make. */
+const sharing = z.union([z.enum(['each', 'fewest']), z.int().min(1, SHARING)], SHARING);
+
 /** The document of a project, whose rows, standard and machine are still text. */
 const documentSchema = (name: z.ZodType<string>) =>
   strict({
@@ -35,6 +40,8 @@ const documentSchema = (name: z.ZodType<string>) =>
     machine: z.unknown().optional(),
     /** What the jigs register on. */
     jigs: z.enum(['edge', 'corner']).exactOptional(),
+    /** Whether drawers share jigs; absent in older files, and where each distinct overhang has its own. */
+    sharing: sharing.exactOptional(),
   });
 
 /** Of a project that is to be made. */

@@ -4,6 +4,7 @@ import { checkFormat } from '../order/check-format.ts';
 import { ORDER_COLUMNS, type OrderColumn } from '../order/columns.ts';
 import { fieldFindings } from '../order/field-findings.ts';
 import type { Registration } from '../jigs/plan-types.ts';
+import type { JigSharing } from '../jigs/sharing/types.ts';
 import { parseMachine } from '../machine/parse-machine.ts';
 import type { MachineProfile } from '../machine/profile.ts';
 import { parseStandard } from '../rules/parse-standard.ts';
@@ -38,6 +39,7 @@ export interface ReadDocument {
   /** Absent when the file holds none. */
   readonly machine?: MachineProfile;
   readonly registration?: Registration;
+  readonly sharing?: JigSharing;
 }
 
 const versionSchema = z.object({ version: z.int() });
@@ -70,6 +72,7 @@ export function readDocument(
       standard: standard.value,
       ...(machine === undefined ? {} : { machine: machine.value }),
       ...(read.data.jigs === undefined ? {} : { registration: read.data.jigs }),
+      ...(read.data.sharing === undefined ? {} : { sharing: read.data.sharing }),
     },
     findings,
   };

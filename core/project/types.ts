@@ -1,4 +1,5 @@
 import type { Registration } from '../jigs/plan-types.ts';
+import type { JigSharing } from '../jigs/sharing/types.ts';
 import type { MachineProfile } from '../machine/profile.ts';
 import type { Order } from '../order/types.ts';
 import type { ShopStandard } from '../rules/types.ts';
@@ -10,4 +11,5 @@ export interface Project {
   /** Absent when the file holds none. */
   readonly machine?: MachineProfile;
   readonly registration?: Registration;
+  readonly sharing?: JigSharing;
 }

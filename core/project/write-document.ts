@@ -8,7 +8,7 @@ type Written = Omit<Project, 'order'> & { readonly order: Omit<Project['order'],
 
 /** The JSON text of a project file with these drawers, ending in a line break; fields in one order always. */
 export function writeDocument(
-  { order, standard, machine, registration }: Written,
+  { order, standard, machine, registration, sharing }: Written,
   drawers: readonly object[],
 ): string {
   const { name, date, unit } = order;
@@ -18,7 +18,7 @@ export function writeDocument(
     order: { name, ...defined({ date }), unit, drawers },
     standard: standardDocument(standard),
     ...(machine === undefined ? {} : { machine: machineDocument(machine) }),
-    ...defined({ jigs: registration }),
+    ...defined({ jigs: registration, sharing: sharing === 'each' ? undefined : sharing }),
   };
   return `${JSON.stringify(document, undefined, 2)}\n`;
 }

@@ -1,12 +1,10 @@
 import type { DrawerFit } from '../fit/types.ts';
+import type { ShopStandard } from '../rules/types.ts';
 import type { Rect } from './box-place.ts';
 import type { Solid } from './types.ts';
 
 /** mm. How deep the box is drawn: the order gives no depth, and a short box leaves the picture to the seat. */
 export const DRAWN_DEPTH = 150;
-
-/** mm. The box's bottom: its thickness, and how far it stands up from the lower edge of the walls; common practice, no source. */
-const BOTTOM = { thickness: 6, raised: 12 } as const;
 
 /** mm. How far the box is lifted when the scene is drawn apart. */
 const APART = 90;
@@ -15,7 +13,11 @@ const APART = 90;
  * The box on the back of the front: sides from front to back, front and back between them, and the bottom
  * between all four. Its back is drawn as lines, so that one sees into it from above.
  */
-export function boxSolids(fit: DrawerFit, { x, y, w, h }: Rect): readonly Solid[] {
+export function boxSolids(
+  fit: DrawerFit,
+  { x, y, w, h }: Rect,
+  { bottom: { raised, thickness } }: ShopStandard['box'],
+): readonly Solid[] {
   const { boxSide, boxFront } = fit;
   const inner = w - 2 * boxSide;
   const wall = (id: string, name: string, rect: Rect, from: number, to: number, ghost = false): Solid => ({
@@ -47,7 +49,7 @@ export function boxSolids(fit: DrawerFit, { x, y, w, h }: Rect): readonly Solid[
   });
   const between = (rect: Partial<Rect>): Rect => ({ x: x + boxSide, y, w: inner, h, ...rect });
   const back = DRAWN_DEPTH - boxSide;
-  const bottom = { y: y + BOTTOM.raised, h: BOTTOM.thickness };
+  const bottom = { y: y + raised.value, h: thickness.value };
   return [
     wall('right', "Box, side to the cabinet's right", { x, y, w: boxSide, h }, 0, DRAWN_DEPTH),
     wall('left', "Box, side to the cabinet's left", { x: x + w - boxSide, y, w: boxSide, h }, 0, DRAWN_DEPTH),
@@ -56,7 +58,7 @@ export function boxSolids(fit: DrawerFit, { x, y, w, h }: Rect): readonly Solid[
       ? [
           wall('front', 'Box, front', between({}), 0, boxFront),
           wall('back', 'Box, back', between({}), back, DRAWN_DEPTH, true),
-          ...(h > BOTTOM.raised + BOTTOM.thickness
+          ...(h > raised.value + thickness.value
             ? [wall('bottom', 'Box, bottom', between(bottom), boxFront, back)]
             : []),
         ]

@@ -17,20 +17,30 @@ export interface ChosenSeat {
   readonly sets: readonly [EdgeSet, ...EdgeSet[]];
 }
 
+/** An edge at which a jig is used: for its drawer's own overhang, or for that of the jig where drawers share it. */
+export type SeatUse = Edge | EdgeSet;
+
+const useOf =
+  (fit: DrawerFit) =>
+  (use: SeatUse): EdgeSet =>
+    typeof use === 'string' ? { edge: use, overhang: fit.overhang[use] } : use;
+
 /**
  * The seat by which a jig is used on a drawer: each of its settings takes one of the edges in use and sets
- * that edge's overhang. Null when the jig has no such seat.
+ * the overhang of that use. Null when the jig has no such seat.
  */
-export function chooseSeat(jig: Jig, fit: DrawerFit, uses: readonly Edge[]): ChosenSeat | null {
+export function chooseSeat(jig: Jig, fit: DrawerFit, uses: readonly SeatUse[]): ChosenSeat | null {
   for (const seat of jig.seats) {
     const [first, ...others] = seat.sets.flatMap((set): readonly EdgeSet[] => {
-      const edge = uses.find(
-        (used) =>
-          set.edges.includes(used) &&
-          set.backBevel === fit.rules.backBevel.value &&
-          sameLength(set.overhang, fit.overhang[used], SAME_OVERHANG),
-      );
-      return edge === undefined ? [] : [{ edge, overhang: set.overhang }];
+      const used = uses
+        .map(useOf(fit))
+        .find(
+          ({ edge, overhang }) =>
+            set.edges.includes(edge) &&
+            set.backBevel === fit.rules.backBevel.value &&
+            sameLength(set.overhang, overhang, SAME_OVERHANG),
+        );
+      return used === undefined ? [] : [{ edge: used.edge, overhang: set.overhang }];
     });
     if (first !== undefined && others.length === seat.sets.length - 1) {
       return { seat, sets: [first, ...others] };

@@ -1,5 +1,5 @@
 import type { Vec3 } from '../jigs/types.ts';
-import type { Group, Step } from './types.ts';
+import type { Group, Solid, Step } from './types.ts';
 import { add, ORIGIN, scale } from './vec.ts';
 
 /**
@@ -11,10 +11,13 @@ export function moveOf(group: Group, step: Step | null, share: number): Vec3 {
   return move === undefined ? ORIGIN : add(scale(move.from, 1 - share), scale(move.to, share));
 }
 
-/** How far a solid is from its seat, drawn apart by a share from 0 to 1 and moved with its group. */
+/** How far a solid is from its seat, drawn apart by a share from 0 to 1, moved with its group or sent in by itself. */
 export const offsetOf = (
-  { group, apart }: { readonly group: Group; readonly apart: Vec3 },
+  { group, apart, travel = ORIGIN }: Pick<Solid, 'group' | 'apart' | 'travel'>,
   step: Step | null,
   share: number,
   apartShare: number,
-): Vec3 => add(scale(apart, apartShare), moveOf(group, step, share));
+): Vec3 => {
+  const own = step?.sendsIn === group ? scale(travel, 1 - share) : ORIGIN;
+  return [scale(apart, apartShare), moveOf(group, step, share), own].reduce(add);
+};

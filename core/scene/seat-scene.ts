@@ -1,19 +1,21 @@
+import type { Fastening } from '../fastening/types.ts';
 import type { DrawerFit } from '../fit/types.ts';
 import { drawerName } from '../fit/name.ts';
 import { edgeFrame } from '../jigs/edge-frame.ts';
 import type { Jig } from '../jigs/types.ts';
 import type { MachineProfile } from '../machine/profile.ts';
-import type { Edge } from '../order/types.ts';
+import type { ShopStandard } from '../rules/types.ts';
 import { boxPlace } from './box-place.ts';
 import { boxSolids } from './box-solids.ts';
 import { cabinetLeft } from './cabinet-left.ts';
-import { chooseSeat } from './choose-seat.ts';
+import { chooseSeat, type SeatUse } from './choose-seat.ts';
 import { sceneContacts } from './contacts.ts';
 import { sceneDimensions } from './dimensions.ts';
 import { frontSolid } from './front-solid.ts';
 import { jigSolids } from './jig-solids.ts';
 import { keepOuts } from './keep-outs.ts';
 import { placed, seatFrame } from './place-jig.ts';
+import { screwSolids } from './screw-solids.ts';
 import { sectionAcross } from './section.ts';
 import { solidPoints } from './solid-points.ts';
 import { useSteps } from './steps.ts';
@@ -24,9 +26,13 @@ import { standardViews } from './views.ts';
 export interface SeatRequest {
   readonly fit: DrawerFit;
   readonly jig: Jig;
-  /** The edges at which this jig is used on this drawer. */
-  readonly uses: readonly Edge[];
+  /** The edges at which this jig is used on this drawer, with the overhangs where it is shared. */
+  readonly uses: readonly SeatUse[];
   readonly machine: MachineProfile;
+  /** How boxes are built. */
+  readonly box: ShopStandard['box'];
+  /** How the drawer's front is screwed on; null or absent where it is not known. */
+  readonly fastening?: Fastening | null;
 }
 
 /** mm. How far the jig is drawn off the front when the scene is drawn apart. */
@@ -36,7 +42,14 @@ const JIG_APART = 45;
  * A jig seated on the back of a drawer's front with the box against it, as data to draw and to measure. Null
  * when the jig has no seat for these edges of this drawer.
  */
-export function seatScene({ fit, jig, uses, machine }: SeatRequest): SeatScene | null {
+export function seatScene({
+  fit,
+  jig,
+  uses,
+  machine,
+  box: built,
+  fastening = null,
+}: SeatRequest): SeatScene | null {
   const chosen = chooseSeat(jig, fit, uses);
   if (chosen === null) return null;
   const edges = chosen.sets.map(({ edge }) => edge);
@@ -57,9 +70,10 @@ export function seatScene({ fit, jig, uses, machine }: SeatRequest): SeatScene |
     front: { w: fit.frontW, h: fit.frontH, thickness: fit.frontThickness },
     solids: [
       frontSolid(fit),
-      ...boxSolids(fit, box),
+      ...boxSolids(fit, box, built),
       ...seated.map((solid) => ({ ...solid, apart: add(solid.apart, scale(outwards, JIG_APART)) })),
     ],
+    tools: fastening === null ? [] : screwSolids(fastening, box),
     contacts,
     dimensions,
     cabinetLeft: left,
@@ -70,10 +84,11 @@ export function seatScene({ fit, jig, uses, machine }: SeatRequest): SeatScene |
       box,
       boxFront: fit.boxFront,
       rests: contacts.some(({ on }) => on === 'front back'),
+      fastening,
     }),
     views: standardViews(chosen.sets[0].edge, seen, left.arrow.line),
     section: sectionAcross(chosen.sets[0].edge, block, middle),
     middle,
-    notes: ['The box is drawn short, as the order gives no depth, and with its joints as is common.'],
+    notes: ['The box is drawn short, to leave the picture to the seat, and with its joints as is common.'],
   };
 }

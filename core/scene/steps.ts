@@ -1,6 +1,9 @@
+import { depthStop } from '../fastening/depth-stop.ts';
+import type { Fastening } from '../fastening/types.ts';
 import type { Vec3 } from '../jigs/types.ts';
 import type { Edge } from '../order/types.ts';
 import type { Rect } from './box-place.ts';
+import { mmText } from '../units/mm-text.ts';
 import type { Arrow, Step } from './types.ts';
 import { ORIGIN, scale, UP } from './vec.ts';
 
@@ -18,15 +21,18 @@ export interface StepsOf {
   readonly boxFront: number;
   /** The jig also rests on the back of the front. */
   readonly rests: boolean;
+  /** Null where no screws are known. */
+  readonly fastening: Fastening | null;
 }
 
 /** The use of a jig, step by step. */
-export function useSteps({ edges, outwards, box, boxFront, rests }: StepsOf): readonly Step[] {
+export function useSteps({ edges, outwards, box, boxFront, rests, fastening }: StepsOf): readonly Step[] {
   const named = edges.map(edgeWords).join(' and ');
   const [noun, is] = edges.length === 1 ? ['edge', 'lip'] : ['edges', 'lips'];
   const away = scale(outwards, WAY);
   const touching = rests ? (['front edge', 'front back'] as const) : (['front edge'] as const);
   const all = ['front', 'jig', 'box'] as const;
+  const screwed = fastening !== null && fastening.screw !== null && fastening.places.length > 0;
   return [
     {
       id: 'front',
@@ -60,33 +66,45 @@ export function useSteps({ edges, outwards, box, boxFront, rests }: StepsOf): re
     {
       id: 'drill',
       title: 'Drill',
-      words:
-        'Clamp the box to the front. With the depth stop set, drill the pilot holes from inside the box. The arrows show which way to drill, not where: keep to your places for the screws.',
-      shown: all,
+      words: screwed
+        ? `Clamp the box to the front. ${drillWords(fastening)}`
+        : 'Clamp the box to the front. With the depth stop set, drill the pilot holes from inside the box. The arrows show which way to drill, not where: keep to your places for the screws.',
+      shown: screwed ? [...all, 'bit'] : all,
       moves: {},
+      ...(screwed ? { sendsIn: 'bit' as const } : {}),
       touching: [...touching, 'box'],
-      tools: toolArrows('Drill', box, boxFront),
+      tools: screwed ? [] : toolArrows('Drill', box, boxFront),
     },
     {
       id: 'drive',
       title: 'Drive',
-      words:
-        'Drive the screws from inside the box until they are snug. Check that the box still touches the jig.',
-      shown: all,
+      words: `Drive the screws${screwed ? `, ${fastening.places.length} of ${fastening.screw.name},` : ''} from inside the box until they are snug. Check that the box still touches the jig.`,
+      shown: screwed ? [...all, 'screw'] : all,
       moves: {},
+      ...(screwed ? { sendsIn: 'screw' as const } : {}),
       touching: [...touching, 'box'],
-      tools: toolArrows('Screw', box, boxFront),
+      tools: screwed ? [] : toolArrows('Screw', box, boxFront),
     },
     {
       id: 'lift',
       title: 'Lift off',
       words: `Slide the jig straight out past the ${named} ${noun}, away from the box.`,
-      shown: all,
+      shown: screwed ? [...all, 'screw'] : all,
       moves: { jig: { from: ORIGIN, to: away } },
       touching: [],
       tools: [],
     },
   ];
+}
+
+/** How many holes, with which bit, how deep and how far they lean; lengths in mm, as bits are marked. */
+function drillWords({ fit, places, holes }: Fastening): string {
+  const [first] = places;
+  if (holes === null || first === undefined) return '';
+  const lean = Math.max(...places.map(({ angle }) => angle));
+  const stop = Math.min(...places.map((place) => depthStop(place, holes, fit, 0)));
+  const leaning = lean > 0 ? ` They lean outwards by up to ${lean}°: use the corner drill guide.` : '';
+  return `Drill ${places.length} pilot holes of ${mmText(holes.pilotDiameter)} from inside the box, the depth stop ${mmText(stop)} from the tip and the thickness of a guide more.${leaning}`;
 }
 
 /** Two arrows down onto the box front, at the quarters of its width. */

@@ -1,3 +1,4 @@
+import type { Corner } from '../fastening/types.ts';
 import type { Point } from '../geometry/types.ts';
 import type { ContactSurface, Pose, Vec3 } from '../jigs/types.ts';
 import type { Edge } from '../order/types.ts';
@@ -8,9 +9,9 @@ import type { Edge } from '../order/types.ts';
  */
 
 /** What is moved as one: the jig with all of its pieces, the box with all of its walls. */
-export type Group = 'front' | 'jig' | 'box';
+export type Group = 'front' | 'jig' | 'box' | 'bit' | 'screw';
 
-export type Material = 'front' | 'box' | 'jig' | 'key' | 'pin';
+export type Material = 'front' | 'box' | 'jig' | 'key' | 'pin' | 'bit' | 'screw';
 
 /** A stretch of a solid between two heights over its pose. */
 export interface Layer {
@@ -40,6 +41,10 @@ export interface Solid {
   readonly apart: Vec3;
   /** Drawn as edges only, so that one sees past it. */
   readonly ghost: boolean;
+  /** Where it starts from in the step that sends its group in, from its seat along its own axis. */
+  readonly travel?: Vec3;
+  /** Of a bit or a screw: the corner of the box that it belongs to. */
+  readonly corner?: Corner;
 }
 
 export type Line = readonly [Vec3, Vec3];
@@ -104,6 +109,8 @@ export interface Step {
   readonly shown: readonly Group[];
   /** How what moves comes to its place, or leaves it. */
   readonly moves: Readonly<Partial<Record<Group, Move>>>;
+  /** The group whose solids go in, each along its own axis. */
+  readonly sendsIn?: Group;
   /** Faces that touch by the end of it. */
   readonly touching: readonly ContactSurface[];
   /** Which way the tool goes; the places are an example. */
@@ -146,6 +153,8 @@ export interface SeatScene {
   readonly drawer: string;
   readonly front: { readonly w: number; readonly h: number; readonly thickness: number };
   readonly solids: readonly Solid[];
+  /** Bits and screws on their true axes; they are there only in the steps that show their group. */
+  readonly tools: readonly Solid[];
   readonly contacts: readonly SceneContact[];
   readonly dimensions: readonly Dimension[];
   readonly cabinetLeft: {

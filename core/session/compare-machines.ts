@@ -1,6 +1,7 @@
 import { sameData } from '../collections/same-data.ts';
 import type { Finding } from '../findings/finding.ts';
-import { planJigs } from '../jigs/plan.ts';
+import { fastenOrder } from '../fastening/fasten-order.ts';
+import { planOrder } from '../jigs/plan-order.ts';
 import type { Jig } from '../jigs/types.ts';
 import type { MachineProfile } from '../machine/profile.ts';
 import { engravedWords } from '../order/engraved-words.ts';
@@ -34,8 +35,10 @@ export function compareMachines(draft: Draft, after: MachineProfile): MachineCom
     fitted.findings.filter(({ severity }) => severity === 'error').map(({ at }) => at.row),
   );
   const fits = [...fitted.fits.values()].filter(({ drawer }) => !faulty.has(drawer.row));
+  const { registration, standard, unit } = draft;
+  const fastenings = fastenOrder(fits, standard).value;
   const plan = (machine: MachineProfile) =>
-    planJigs(fits, draft.registration, { machine, unit: draft.unit, order: engravedWords(draft) });
+    planOrder({ fits, fastenings, registration, standard }, { machine, unit, order: engravedWords(draft) });
   const [was, is] = [plan(before), plan(after)];
   const olds = new Map(was.value.jigs.map((jig) => [jig.id, jig]));
   const news = new Map(is.value.jigs.map((jig) => [jig.id, jig]));

@@ -1,25 +1,31 @@
-import { keepSame } from '../collections/same-data.ts';
-import { bundleOrder, type BundleStep } from '../bundle.ts';
+import { keepSame, sameData } from '../collections/same-data.ts';
+import { bundleOrder, type BundleStep, type BundleWatch } from '../bundle.ts';
 import { manifest, type ListedFile } from '../files/manifest.ts';
+import { checkChoice, USUAL, type OutputChoice } from '../files/output-choice.ts';
 import { partPaths } from '../files/part-paths.ts';
-import type { Finding } from '../findings/finding.ts';
-import { hasErrors } from '../findings/make.ts';
+import type { Finding, Outcome } from '../findings/finding.ts';
+import type { Corner } from '../fastening/types.ts';
 import type { DrawerFit } from '../fit/types.ts';
+import type { Shared } from '../jigs/sharing/share-order.ts';
+import type { SharingOf } from '../jigs/sharing/types.ts';
 import type { Edge } from '../order/types.ts';
 import type { StrokeFont } from '../parts/stroke-font.ts';
 import type { Design, Workshop } from '../pipeline.ts';
 import type { Draft } from '../project/draft.ts';
+import { budgeter } from './budgeter.ts';
+import { fastener } from './fastener.ts';
 import { fitter } from './fitter.ts';
 import { jigMaker } from './jig-maker.ts';
 import { keepList, keyedMemo } from './keyed-memo.ts';
 import { partMaker } from './part-maker.ts';
+import { seasonKeeper } from './season-keeper.ts';
 import { draftReader } from './read-draft.ts';
-import type { Designed, DraftFinding, DraftUse, PartDetail } from './types.ts';
+import type { Designed, DraftAid, DraftFinding, DraftUse, PartDetail } from './types.ts';
 
 /** The files of an order's folder, to be written one after another. */
 export interface Output {
   /** Every file but the manifest. */
-  readonly steps: () => Generator<BundleStep>;
+  readonly steps: (watch?: BundleWatch) => AsyncGenerator<BundleStep>;
   /** The text of `manifest.json` for the files as they were written. */
   readonly manifest: (files: readonly ListedFile[]) => string;
 }
@@ -27,11 +33,16 @@ export interface Output {
 /** Designs one draft after another, doing again only what depends on what has changed. */
 export interface DesignSession {
   /** All that a draft comes to: what a new session would give, with what did not change left as it was. */
-  readonly design: (draft: Draft, revision: number) => Designed;
+  readonly design: (draft: Draft, revision: number, shared?: Shared) => Designed;
+  /** What the sharing of a draft's jigs depends on; to be shared before the very same draft is designed. */
+  readonly toShare: (draft: Draft) => SharingOf;
   /** A part of the last design, with its contours; null when it has no such part. */
   readonly part: (partId: string) => PartDetail | null;
-  /** The files of the last design; null before the first, and when anything in it is an error. */
-  readonly output: () => Output | null;
+  /**
+   * The chosen files of the last design; null before the first, and when anything in it or in the choice is an
+   * error, with the errors as findings.
+   */
+  readonly output: (choice?: OutputChoice) => Outcome<Output | null>;
 }
 
 interface Last {
@@ -41,33 +52,74 @@ interface Last {
   readonly workshop: Workshop;
 }
 
+const NOTHING_SHARED: Shared = { value: null, findings: [] };
+
 /** A session without a design yet; the font is that of engraved text. */
 export function createDesignSession(font: StrokeFont): DesignSession {
-  const [reader, fits, jigs, parts] = [draftReader(), fitter(), jigMaker(), partMaker(font)];
+  const [reader, fits, screws] = [draftReader(), fitter(), fastener()];
+  const [jigs, parts, budgets, seasons] = [jigMaker(), partMaker(font), budgeter(), seasonKeeper()];
   const told = keyedMemo<string, [string | null, Finding], DraftFinding>(
     (rowId, finding) => ({ rowId, finding }),
     { keep: keepSame },
   );
-  const uses = keyedMemo<string, [string, Edge, string, number], DraftUse>(
-    (rowId, edge, jigId, overhang) => ({ rowId, edge, jigId, overhang }),
+  const uses = keyedMemo<string, [string, Edge, string, number, number], DraftUse>(
+    (rowId, edge, jigId, overhang, adjustment) => ({ rowId, edge, jigId, overhang, adjustment }),
   );
-  const memos = [reader, fits, jigs, parts, told, uses];
+  const aids = keyedMemo<string, [string, Corner | null, string], DraftAid>((rowId, corner, jigId) => ({
+    rowId,
+    corner,
+    jigId,
+  }));
+  const memos = [reader, fits, budgets, seasons, screws, jigs, parts, told, uses, aids];
   let last: Last | undefined;
 
+  /** The order of a draft, its fits, and those of them that are no error. */
+  function fit(draft: Draft) {
+    const order = reader.read(draft);
+    const fitted = fits.fit(order.value, draft.standard);
+    const faulty = new Set(
+      fitted.findings.filter(({ severity }) => severity === 'error').map(({ at }) => at.row),
+    );
+    return { order, fitted, sound: fitted.value.filter(({ drawer }) => !faulty.has(drawer.row)) };
+  }
+
   return {
-    design(draft, revision) {
+    toShare(draft) {
+      const { order, sound } = fit(draft);
+      const { standard, machine, registration } = draft;
+      return { fits: sound, standard, registration, context: jigs.contextOf(order.value, machine) };
+    },
+
+    design(draft, revision, shared = NOTHING_SHARED) {
       const { standard, machine, registration } = draft;
       const rowId = (row: number | undefined): string | null => draft.rows[(row ?? 0) - 1]?.id ?? null;
 
-      const order = reader.read(draft);
-      const fitted = fits.fit(order.value, standard);
-      const faulty = new Set(
-        fitted.findings.filter(({ severity }) => severity === 'error').map(({ at }) => at.row),
+      const { order, fitted, sound } = fit(draft);
+      const budgeted = budgets.budget(sound, standard);
+      const followed = seasons.follow(sound, standard);
+      const fastened = screws.fasten(sound, standard);
+      const plan = jigs.plan(
+        {
+          fits: sound,
+          fastenings: fastened.value,
+          registration,
+          standard,
+          sharing: shared.value ?? undefined,
+        },
+        order.value,
+        machine,
       );
-      const sound = fitted.value.filter(({ drawer }) => !faulty.has(drawer.row));
-      const plan = jigs.plan(sound, registration, order.value, machine);
       const made = parts.make(plan.value.jigs, machine);
-      const findings = [...order.findings, ...fitted.findings, ...plan.findings, ...made.findings];
+      const findings = [
+        ...order.findings,
+        ...fitted.findings,
+        ...budgeted.findings,
+        ...followed.findings,
+        ...fastened.findings,
+        ...shared.findings,
+        ...plan.findings,
+        ...made.findings,
+      ];
 
       const before = last?.designed;
       const designed: Designed = {
@@ -82,14 +134,36 @@ export function createDesignSession(font: StrokeFont): DesignSession {
           before?.fits,
           fitted.value.filter(hasSizes).map((fit) => [rowId(fit.drawer.row) ?? '', fit]),
         ),
+        budgets: keepRecord(
+          before?.budgets,
+          budgeted.value.map((budget) => [rowId(budget.fit.drawer.row) ?? '', budget]),
+        ),
+        seasons: keepRecord(
+          before?.seasons,
+          followed.value.map((season) => [rowId(season.fit.drawer.row) ?? '', season]),
+        ),
+        fastenings: keepRecord(
+          before?.fastenings,
+          fastened.value.map((fastening) => [rowId(fastening.fit.drawer.row) ?? '', fastening]),
+        ),
         jigs: keepList(before?.jigs, plan.value.jigs),
-        uses: keepList(
-          before?.uses,
-          plan.value.uses.map(({ fit, edge, jig, overhang }) => {
+        aids: keepList(
+          before?.aids,
+          plan.value.aids.map(({ fit, corner, jig }) => {
             const id = rowId(fit.drawer.row) ?? '';
-            return uses.get(`${id} ${edge} ${jig.id}`, id, edge, jig.id, overhang);
+            return aids.get(`${id} ${corner?.hand} ${corner?.end} ${jig.id}`, id, corner, jig.id);
           }),
         ),
+        uses: keepList(
+          before?.uses,
+          plan.value.uses.map((use) => {
+            const { edge, jig, overhang, adjustment } = use;
+            const id = rowId(use.fit.drawer.row) ?? '';
+            return uses.get(`${id} ${edge} ${jig.id}`, id, edge, jig.id, overhang, adjustment);
+          }),
+        ),
+        sharing:
+          before !== undefined && sameData(before.sharing, shared.value) ? before.sharing : shared.value,
         parts: keepList(
           before?.parts,
           made.value.map((part) => parts.summaryOf(part)),
@@ -98,7 +172,14 @@ export function createDesignSession(font: StrokeFont): DesignSession {
       for (const memo of memos) memo.endRound();
       last = {
         designed,
-        design: { order: order.value, fits: fitted.value, plan: plan.value, parts: made.value },
+        design: {
+          order: order.value,
+          fits: fitted.value,
+          budgets: budgeted.value,
+          fastenings: fastened.value,
+          plan: plan.value,
+          parts: made.value,
+        },
         findings,
         workshop: { standard, machine, registration, font },
       };
@@ -110,11 +191,19 @@ export function createDesignSession(font: StrokeFont): DesignSession {
       return part === undefined || last === undefined ? null : parts.detailOf(part, last.workshop.machine);
     },
 
-    output() {
-      if (last === undefined || hasErrors(last.findings)) return null;
+    output(choice = USUAL) {
+      if (last === undefined) return { value: null, findings: [] };
       const { design, findings, workshop } = last;
-      return {
-        steps: () => bundleOrder(design, findings, workshop),
+      const errors = [
+        ...findings.filter(({ severity }) => severity === 'error'),
+        ...checkChoice(
+          choice,
+          design.plan.jigs.map(({ id }) => id),
+        ),
+      ];
+      if (errors.length > 0) return { value: null, findings: errors };
+      const value: Output = {
+        steps: (watch) => bundleOrder(design, findings, workshop, choice, watch),
         manifest: (files) =>
           manifest({
             ...design,
@@ -122,8 +211,10 @@ export function createDesignSession(font: StrokeFont): DesignSession {
             machine: workshop.machine,
             files: files.toSorted((a, b) => (a.path < b.path ? -1 : 1)),
             pathsOf: partPaths(workshop.machine.dxf.unit),
+            choice,
           }),
       };
+      return { value, findings: [] };
     },
   };
 }

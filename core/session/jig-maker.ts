@@ -1,9 +1,11 @@
 import { keepSame, sameData } from '../collections/same-data.ts';
 import type { Outcome } from '../findings/finding.ts';
-import type { DrawerFit } from '../fit/types.ts';
-import type { JigPlan, Registration } from '../jigs/plan-types.ts';
-import { PLAN_KINDS, planJigs } from '../jigs/plan.ts';
-import type { BuildContext, Jig, JigKind, Setup } from '../jigs/types.ts';
+import { cornerDrillGuide } from '../jigs/aids/corner-drill-guide.ts';
+import { pullTemplate } from '../jigs/aids/pull-template.ts';
+import type { AidKind } from '../jigs/aids/types.ts';
+import { planOrder, type OrderPlan, type PlanOf } from '../jigs/plan-order.ts';
+import { PLAN_KINDS } from '../jigs/plan-kinds.ts';
+import type { BuildContext, Jig } from '../jigs/types.ts';
 import type { MachineProfile } from '../machine/profile.ts';
 import { engravedWords } from '../order/engraved-words.ts';
 import type { Order } from '../order/types.ts';
@@ -11,12 +13,8 @@ import { keyedMemo } from './keyed-memo.ts';
 
 /** Plans jigs, again and again: jigs of the same id whose set-ups are still the same are kept. */
 export interface JigMaker {
-  readonly plan: (
-    fits: readonly DrawerFit[],
-    registration: Registration,
-    order: Order,
-    machine: MachineProfile,
-  ) => Outcome<JigPlan>;
+  readonly plan: (of: PlanOf, order: Order, machine: MachineProfile) => Outcome<OrderPlan>;
+  readonly contextOf: (order: Order, machine: MachineProfile) => BuildContext;
   readonly endRound: () => void;
 }
 
@@ -31,14 +29,22 @@ export function jigMaker(): JigMaker {
     sideSpacer: keepJigs(PLAN_KINDS.sideSpacer),
     stepProfile: keepJigs(PLAN_KINDS.stepProfile),
     cornerFence: keepJigs(PLAN_KINDS.cornerFence),
+    cornerDrillGuide: keepJigs(cornerDrillGuide),
+    pullTemplate: keepJigs(pullTemplate),
   };
+  const contextOf = ({ unit, name, date }: Order, machine: MachineProfile): BuildContext =>
+    contexts.get('context', machine, unit, name, date);
   return {
-    plan: (fits, registration, { unit, name, date }, machine) =>
-      planJigs(fits, registration, contexts.get('context', machine, unit, name, date), {
-        bottomFence: kept.bottomFence.kind,
-        sideSpacer: kept.sideSpacer.kind,
-        stepProfile: kept.stepProfile.kind,
-        cornerFence: kept.cornerFence.kind,
+    contextOf,
+    plan: (of, order, machine) =>
+      planOrder(of, contextOf(order, machine), {
+        jigs: {
+          bottomFence: kept.bottomFence.kind,
+          sideSpacer: kept.sideSpacer.kind,
+          stepProfile: kept.stepProfile.kind,
+          cornerFence: kept.cornerFence.kind,
+        },
+        aids: { cornerDrillGuide: kept.cornerDrillGuide.kind, pullTemplate: kept.pullTemplate.kind },
       }),
     endRound() {
       contexts.endRound();
@@ -47,21 +53,26 @@ export function jigMaker(): JigMaker {
   };
 }
 
-/** A kind that builds and refuses what it has not seen in this or the last round. */
-function keepJigs(kind: JigKind): { readonly kind: JigKind; readonly endRound: () => void } {
-  const built = keyedMemo<string, [string, readonly Setup[], BuildContext], Jig>(kind.build, {
+/**
+ * A kind that builds and refuses what it has not seen in this or the last round; of jigs, whose set-ups are
+ * lists, and of aids alike.
+ */
+function keepJigs<Needs, Kind extends Pick<AidKind<Needs>, 'build' | 'refuses'>>(
+  kind: Kind & Pick<AidKind<Needs>, 'build' | 'refuses'>,
+): { readonly kind: Kind; readonly endRound: () => void } {
+  const built = keyedMemo<string, [string, Needs, BuildContext], Jig>(kind.build, {
     same: ([, setups, context], [, later, now]) => context === now && sameData(setups, later),
     keep: keepSame,
   });
-  const refused = keyedMemo<string, [readonly Setup[], BuildContext], string | null>(kind.refuses, {
+  const refused = keyedMemo<string, [Needs, BuildContext], string | null>(kind.refuses, {
     same: ([setups, context], [later, now]) => context === now && sameData(setups, later),
   });
   return {
     kind: {
       ...kind,
-      build: (id, setups, context) => built.get(id, id, setups, context),
+      build: (id: string, setups: Needs, context: BuildContext) => built.get(id, id, setups, context),
       // The text only finds set-ups again: infinite numbers are all one to it.
-      refuses: (setups, context) => refused.get(JSON.stringify(setups), setups, context),
+      refuses: (setups: Needs, context: BuildContext) => refused.get(JSON.stringify(setups), setups, context),
     },
     endRound() {
       built.endRound();

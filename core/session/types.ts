@@ -1,5 +1,9 @@
 import type { Finding } from '../findings/finding.ts';
+import type { Corner, Fastening } from '../fastening/types.ts';
+import type { AdjustmentBudget } from '../fit/budget/types.ts';
+import type { SeasonBudget } from '../fit/seasons/types.ts';
 import type { DrawerFit } from '../fit/types.ts';
+import type { Sharing } from '../jigs/sharing/types.ts';
 import type { Jig } from '../jigs/types.ts';
 import type { Edge } from '../order/types.ts';
 import type { Feature, Part } from '../parts/types.ts';
@@ -10,12 +14,21 @@ export interface DraftFinding {
   readonly finding: Finding;
 }
 
-/** Which jig is used on which row's drawer, at which edge, for which overhang (mm). */
+/** Which jig is used on which row's drawer, at which edge, for which overhang (mm) of the jig. */
 export interface DraftUse {
   readonly rowId: string;
   readonly edge: Edge;
   readonly jigId: string;
   readonly overhang: number;
+  /** mm. The overhang wanted less the jig's; 0 where drawers share no jigs. */
+  readonly adjustment: number;
+}
+
+/** Which drill guide or pull template is used on which row's drawer; of a guide, at which corner of the box. */
+export interface DraftAid {
+  readonly rowId: string;
+  readonly corner: Corner | null;
+  readonly jigId: string;
 }
 
 /** A part without its contours, which are asked for when they are looked at. */
@@ -37,7 +50,16 @@ export interface Designed {
   readonly revision: number;
   readonly findings: readonly DraftFinding[];
   readonly fits: Readonly<Record<string, DrawerFit>>;
+  /** Whether each row's front comes into its gaps, without samples; and how it moves over the year. */
+  readonly budgets: Readonly<Record<string, AdjustmentBudget>>;
+  readonly seasons: Readonly<Record<string, SeasonBudget>>;
+  /** How each row's front is screwed on; rows that have a jig have one. */
+  readonly fastenings: Readonly<Record<string, Fastening>>;
+  /** Jigs that set overhangs, then aids to drilling. */
   readonly jigs: readonly Jig[];
+  readonly aids: readonly DraftAid[];
   readonly uses: readonly DraftUse[];
+  /** Which drawers share jigs, and what is known of it; null where each distinct overhang has its own. */
+  readonly sharing: Sharing | null;
   readonly parts: readonly PartSummary[];
 }

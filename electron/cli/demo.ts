@@ -11,6 +11,7 @@ const CALLS: readonly (readonly string[])[] = [
     '2026-12-01',
     '--out',
     'out/harbor-library',
+    '--again',
   ],
   [
     'make',
@@ -27,6 +28,7 @@ const CALLS: readonly (readonly string[])[] = [
     '2026-12-01',
     '--out',
     'out/boathouse-frameless',
+    '--again',
   ],
 ];
 

@@ -4,6 +4,7 @@ import type { Finding, Outcome } from '../../core/findings/finding.ts';
 import { readOrderCsv } from '../../core/order/read-csv.ts';
 import { parseProject } from '../../core/project/parse-project.ts';
 import type { Registration } from '../../core/jigs/plan-types.ts';
+import type { JigSharing } from '../../core/jigs/sharing/types.ts';
 import type { Order } from '../../core/order/types.ts';
 import type { MachineProfile } from '../../core/machine/profile.ts';
 import { parseMachine } from '../../core/machine/parse-machine.ts';
@@ -21,13 +22,24 @@ type Parse<T> = (json: unknown, file: string) => Outcome<T | null>;
 export const loadMachine = (name = Object.keys(MACHINES)[0] ?? ''): Promise<Outcome<MachineProfile | null>> =>
   loadNamed('machine', name, MACHINES, parseMachine);
 
+/** A shop standard likewise. */
+export const loadStandard = (name = Object.keys(STANDARDS)[0] ?? ''): Promise<Outcome<ShopStandard | null>> =>
+  loadNamed('standard', name, STANDARDS, parseStandard);
+
+/** Whether a path names a project file, by its ending. */
+export const isProject = (path: string): boolean =>
+  PROJECT_EXTENSIONS.some((known) => known === extensionOf(path));
+
 /** What a call names: its order and the shop standard that goes with it. */
 export interface Loaded {
+  /** The order's file as it was read. */
+  readonly text: string;
   readonly order: Order;
   readonly standard: ShopStandard;
   /** Of a project file that holds them. */
   readonly machine?: MachineProfile;
   readonly registration?: Registration;
+  readonly sharing?: JigSharing;
 }
 
 /**
@@ -38,24 +50,22 @@ export async function loadOrder(call: Call): Promise<Outcome<Loaded | null>> {
   const text = await readTextFile(call.order);
   const file = basename(call.order);
   const findings: Finding[] = [];
-  const given =
-    call.standard === undefined ? null : await loadNamed('standard', call.standard, STANDARDS, parseStandard);
+  const given = call.standard === undefined ? null : await loadStandard(call.standard);
   findings.push(...(given?.findings ?? []));
   if (given !== null && given.value === null) return { value: null, findings };
 
-  if (PROJECT_EXTENSIONS.some((known) => known === extensionOf(call.order))) {
+  if (isProject(call.order)) {
     const project = parseProject(parseJson(text, call.order), file);
     findings.push(...project.findings);
     if (project.value === null) return { value: null, findings };
     const { order, standard, ...made } = project.value;
     return {
-      value: { ...made, order: renamed(order, call), standard: given?.value ?? standard },
+      value: { ...made, text, order: renamed(order, call), standard: given?.value ?? standard },
       findings,
     };
   }
 
-  const [usual = ''] = Object.keys(STANDARDS);
-  const known = given ?? (await loadNamed('standard', usual, STANDARDS, parseStandard));
+  const known = given ?? (await loadStandard());
   const standard = known.value;
   if (standard === null) return { value: null, findings: known.findings };
   const order = readOrderCsv(text, {
@@ -65,7 +75,7 @@ export async function loadOrder(call: Call): Promise<Outcome<Loaded | null>> {
     standard,
     ...(call.date === undefined ? {} : { date: call.date }),
   });
-  return { value: { order: order.value, standard }, findings: [...findings, ...order.findings] };
+  return { value: { text, order: order.value, standard }, findings: [...findings, ...order.findings] };
 }
 
 const renamed = (order: Order, call: Call): Order => ({
@@ -98,7 +108,8 @@ function parseJson(text: string, path: string): unknown {
   }
 }
 
-async function readTextFile(path: string): Promise<string> {
+/** The text of a file; throws `BadCall` with what hinders it. */
+export async function readTextFile(path: string): Promise<string> {
   const bytes = await readFile(path).catch((problem: NodeJS.ErrnoException) => {
     const why: Readonly<Record<string, string>> = {
       ENOENT: 'there is no such file',

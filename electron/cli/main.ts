@@ -1,4 +1,12 @@
+import { codeOf } from '../files/refusal.ts';
 import { run } from './run.ts';
+
+// Whoever read along may stop, as `head` does; the work goes on without telling.
+for (const stream of [process.stdout, process.stderr]) {
+  stream.on('error', (problem) => {
+    if (codeOf(problem) !== 'EPIPE') throw problem;
+  });
+}
 
 process.exitCode = await run(process.argv.slice(2), {
   out: (text) => process.stdout.write(text),

@@ -1,35 +1,30 @@
-import { randomUUID } from 'node:crypto';
-import { mkdir, open, readdir, readFile, rename, rm, stat } from 'node:fs/promises';
+import { mkdir, open, readdir, readFile, rename, rm } from 'node:fs/promises';
 import { basename, dirname, join, resolve } from 'node:path';
-import { MANIFEST_FORMAT, type ListedFile } from '../../core/files/manifest.ts';
-import type { BundleFile } from '../../core/bundle.ts';
+import { MANIFEST_FORMAT } from '../../core/files/manifest.ts';
+import { bytesOf } from './bytes-of.ts';
+import { clearLeftOvers } from './clear-left-overs.ts';
+import { exists } from './exists.ts';
+import type { FreshOutput } from './fresh-output.ts';
 import { hashOf } from './read-document.ts';
 import { Refusal } from './refusal.ts';
 import { retry } from './retry.ts';
 import { syncFolder } from './sync-folder.ts';
-
-/** A folder that comes into being whole or not at all. */
-export interface FreshFolder {
-  readonly write: (file: BundleFile) => Promise<ListedFile>;
-  /** Moves the folder into its place; an older one of ours makes way first. */
-  readonly finish: () => Promise<void>;
-  /** Leaves no trace. */
-  readonly discard: () => Promise<void>;
-}
+import { temporaryName } from './temporary-name.ts';
 
 /** Begins a folder beside its place; refuses to take the place of anything that this program did not write. */
-export async function freshFolder(path: string): Promise<FreshFolder> {
+export async function freshFolder(path: string): Promise<FreshOutput> {
   const target = resolve(path);
+  await clearLeftOvers(target);
   await mayReplace(target);
   await mkdir(dirname(target), { recursive: true });
   // Not mkdtemp, whose folder nobody but its owner can enter.
-  const building = join(dirname(target), `.${basename(target)}-${randomUUID()}`);
+  const building = join(dirname(target), temporaryName(basename(target), 'new'));
   await mkdir(building);
   return {
-    async write({ path: within, text, report }) {
+    async write({ path: within, content, report }) {
       const file = join(building, within);
       await mkdir(dirname(file), { recursive: true });
-      const bytes = Buffer.from(text, 'utf8');
+      const bytes = bytesOf(content);
       const handle = await open(file, 'wx');
       try {
         await handle.writeFile(bytes);
@@ -46,7 +41,7 @@ export async function freshFolder(path: string): Promise<FreshFolder> {
     },
     async finish() {
       await mayReplace(target);
-      const aside = `${building}-old`;
+      const aside = join(dirname(target), temporaryName(basename(target), 'old'));
       const old = await exists(target);
       if (old) await retry(() => rename(target, aside));
       try {
@@ -61,12 +56,6 @@ export async function freshFolder(path: string): Promise<FreshFolder> {
     discard: () => rm(building, { recursive: true, force: true }),
   };
 }
-
-const exists = (path: string): Promise<boolean> =>
-  stat(path).then(
-    () => true,
-    () => false,
-  );
 
 async function mayReplace(target: string): Promise<void> {
   if (!(await exists(target))) return;

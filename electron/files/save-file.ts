@@ -1,8 +1,9 @@
-import { randomUUID } from 'node:crypto';
 import { open, readlink, realpath, rename, rm, stat, type FileHandle } from 'node:fs/promises';
 import { basename, dirname, join, resolve } from 'node:path';
+import { clearLeftOvers } from './clear-left-overs.ts';
 import { retry } from './retry.ts';
 import { syncFolder } from './sync-folder.ts';
+import { temporaryName } from './temporary-name.ts';
 
 /** Of a new file whose maker said nothing: read and written by its owner, read by others. */
 const USUAL_MODE = 0o644;
@@ -24,7 +25,7 @@ export async function saveFile(
 ): Promise<void> {
   const target = await resolveLinks(resolve(path));
   const folder = dirname(target);
-  const temporary = join(folder, `.${basename(target).slice(0, 100)}-${randomUUID()}.tmp`);
+  const temporary = join(folder, temporaryName(basename(target), 'new'));
   const kept = await modeOf(target);
   const handle = await open(temporary, 'wx', mode ?? kept ?? USUAL_MODE);
   try {
@@ -35,6 +36,8 @@ export async function saveFile(
     throw problem;
   }
   await syncFolder(folder);
+  // The file is saved, whatever becomes of these.
+  await clearLeftOvers(target).catch(() => undefined);
 }
 
 async function fill(handle: FileHandle, bytes: Uint8Array, mode: number | undefined): Promise<void> {

@@ -4,15 +4,14 @@ import { MAX_DOCUMENT_BYTES } from '../files/read-document.ts';
 import type { Router } from '../messages/router.ts';
 import { answerPage, plain, type PageAnswer } from '../pages/answer-page.ts';
 import { SECURITY_HEADERS } from '../pages/security-headers.ts';
-import { turnAway } from './gate.ts';
+import { turnAway, type Lock } from './gate.ts';
 import { MAX_BODY_BYTES, readBody } from './read-body.ts';
 import type { Shelf } from './shelf.ts';
 
 export interface HostParts {
   /** Folder of the built page. */
   readonly page: string;
-  /** `127.0.0.1:8080`. */
-  readonly authority: string;
+  readonly lock: Lock;
   readonly router: Router;
   readonly uploads: Shelf;
   readonly downloads: Shelf;
@@ -22,7 +21,7 @@ export interface HostParts {
 export async function answerRequest(parts: HostParts, request: IncomingMessage): Promise<PageAnswer> {
   const { method = '', url = '', headers } = request;
   const [pathname = '', query = ''] = url.split('?', 2);
-  const away = turnAway({ method, pathname, headers }, parts.authority);
+  const away = turnAway({ method, pathname, headers }, parts.lock);
   if (away !== null) return plain(away.status, away.reason);
   if (method === 'POST') return answerPost(parts, request, pathname, query);
   const id = /^\/download\/([0-9a-f-]{36})$/.exec(pathname)?.[1];

@@ -1,3 +1,4 @@
+import { randomBytes } from 'node:crypto';
 import { createServer, type Server, type ServerResponse } from 'node:http';
 import packageJson from '../../package.json';
 import { diskRecovery } from '../messages/disk-recovery.ts';
@@ -22,7 +23,7 @@ export interface HostPlaces {
 }
 
 export interface Host {
-  /** `http://127.0.0.1:41873/` */
+  /** `http://127.0.0.1:41873/#key=...`, with the key that the page shows with each message. */
   readonly address: string;
   readonly stop: () => Promise<void>;
 }
@@ -37,9 +38,10 @@ export async function serve({ page, recovery }: HostPlaces, port = 0): Promise<H
     output: zipOutput(downloads),
     about: { version: packageJson.version, platform: 'browser' },
   });
+  const key = randomBytes(32).toString('hex');
   const server = createServer((request, response) => {
     const authority = `${ADDRESS}:${portOf(server)}`;
-    answerRequest({ page, authority, router, uploads, downloads }, request)
+    answerRequest({ page, lock: { authority, key }, router, uploads, downloads }, request)
       .catch(() => plain(500, 'The host could not answer; the program goes on.'))
       .then((answer) => send(response, answer, request.complete))
       .catch(() => response.destroy());
@@ -49,7 +51,7 @@ export async function serve({ page, recovery }: HostPlaces, port = 0): Promise<H
     server.listen({ host: ADDRESS, port }, resolve);
   });
   return {
-    address: `http://${ADDRESS}:${portOf(server)}/`,
+    address: `http://${ADDRESS}:${portOf(server)}/#key=${key}`,
     async stop() {
       const closed = new Promise<void>((resolve) => {
         server.close(() => resolve());

@@ -1,4 +1,5 @@
 import { zipSync, type Zippable } from 'fflate';
+import { bytesOf } from '../files/bytes-of.ts';
 import { hashOf } from '../files/read-document.ts';
 import { Refusal } from '../files/refusal.ts';
 import { folderName } from '../messages/output-path.ts';
@@ -18,8 +19,8 @@ export const zipOutput = (downloads: Shelf): Output => ({
     const files = new Map<string, Uint8Array>();
     let total = 0;
     return {
-      async write(path, text) {
-        const bytes = Buffer.from(text, 'utf8');
+      async write(path, content) {
+        const bytes = bytesOf(content);
         // Two names that differ in case only would fall together when the zip is unpacked on some systems.
         const key = path.toLowerCase();
         if ([...files.keys()].some((other) => other.toLowerCase() === key)) {

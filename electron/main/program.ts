@@ -119,7 +119,7 @@ export async function startProgram(shell: Shell, places: Places): Promise<void> 
     if (tidied) return;
     event.preventDefault();
     tidied = true;
-    void Promise.allSettled([router.close(), recovery.settle()]).then(() => app.quit());
+    void Promise.allSettled([router.close(), recovery.settleAll()]).then(() => app.quit());
   });
   await showMenu();
   await window.loadURL(START_PAGE);

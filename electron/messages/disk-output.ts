@@ -13,8 +13,8 @@ export const diskOutput = (dialogs: Dialogs, show: (path: string) => void): Outp
     const place = join(parent, folderName(suggestedName));
     const folder = await freshFolder(place).catch((problem: unknown) => cannotWrite(place, problem));
     return {
-      async write(path, text) {
-        const written = folder.write({ path, text });
+      async write(path, content) {
+        const written = folder.write({ path, content });
         const { size, sha256 } = await written.catch((problem: unknown) => cannotWrite(path, problem));
         return { size, sha256 };
       },

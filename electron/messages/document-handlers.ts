@@ -22,27 +22,27 @@ export function documentHandlers({ documents, recovery }: Ports): Handlers<Docum
       if (!decoded.ok) throw new Refusal(`${file.name}: ${decoded.reason}`);
       return { ok: true, cancelled: false, name: file.name, handle: file.handle, text: decoded.text };
     },
-    async 'document.save'({ handle, suggestedName, text }) {
+    async 'document.save'({ tab, handle, suggestedName, text }) {
       checkText(text);
       const saved = await documents.save(handle, suggestedName, text);
       if (saved === null) return { ok: true, cancelled: true };
-      await recovery.settle();
+      if (tab !== null) await recovery.settle(tab);
       return { ok: true, cancelled: false, ...saved };
     },
     async 'document.recent'() {
       return { ok: true, documents: [...(await documents.recent().catch(() => []))] };
     },
-    async 'document.keep'(snapshot) {
+    async 'document.keep'({ tab, ...snapshot }) {
       checkText(snapshot.text);
-      await recovery.keep(snapshot);
+      await recovery.keep(tab, snapshot);
       return { ok: true };
     },
-    async 'document.kept'() {
-      return { ok: true, document: await recovery.kept().catch(() => null) };
+    async 'document.kept'({ tab, open }) {
+      return { ok: true, document: await recovery.kept(tab, open).catch(() => null) };
     },
-    async 'document.changed'(state) {
+    async 'document.changed'({ tab, ...state }) {
       documents.changed(state);
-      if (!state.unsaved) await recovery.forget().catch(() => undefined);
+      if (!state.unsaved) await recovery.forget(tab).catch(() => undefined);
       return { ok: true };
     },
   };

@@ -1,9 +1,10 @@
 import { randomUUID } from 'node:crypto';
+import { unpackContent } from '../../shared/file-content.ts';
 import { reasonOf, Refusal } from '../files/refusal.ts';
 import { checkOutputPath } from './output-path.ts';
 import type { OutputFolder, Ports } from './ports.ts';
 import type { Handlers } from './router.ts';
-import { checkText } from './text-limit.ts';
+import { checkSize } from './text-limit.ts';
 
 type OutputChannel = 'output.begin' | 'output.write' | 'output.finish' | 'output.discard' | 'output.show';
 
@@ -36,11 +37,12 @@ export function outputHandlers({ output }: Ports): {
       jobs.set(job, folder);
       return { ok: true, cancelled: false, job };
     },
-    async 'output.write'({ job, path, text }) {
+    async 'output.write'({ job, path, content: packed }) {
       const folder = jobOf(job);
       checkOutputPath(path);
-      checkText(text);
-      return { ok: true, ...(await folder.write(path, text)) };
+      const content = unpackContent(packed);
+      checkSize(content);
+      return { ok: true, ...(await folder.write(path, content)) };
     },
     async 'output.finish'({ job }) {
       const folder = jobOf(job);

@@ -1,3 +1,5 @@
+import type { Tab } from '../../shared/contract/tab.ts';
+
 /** What the router asks of its surroundings, the desktop or a browser host. `null` stands for: the user thought better of it. */
 export interface Ports {
   readonly documents: Documents;
@@ -45,18 +47,23 @@ export interface Snapshot {
 }
 
 export interface Recovery {
-  readonly keep: (snapshot: Snapshot) => Promise<void>;
-  /** What an earlier run left behind. */
-  readonly kept: () => Promise<Snapshot | null>;
-  /** The work is saved, or given up: this run leaves nothing behind. */
-  readonly forget: () => Promise<void>;
-  /** As `forget`, and what an earlier run left is settled too, if it was asked for. */
-  readonly settle: () => Promise<void>;
+  readonly keep: (tab: Tab, snapshot: Snapshot) => Promise<void>;
+  /** What this tab left before it was loaded again, or else the newest that a tab left which is gone. */
+  readonly kept: (tab: Tab, open: readonly string[]) => Promise<Snapshot | null>;
+  /** The tab's work is saved, or given up. */
+  readonly forget: (tab: Tab) => Promise<void>;
+  /** As `forget`, and what was offered to the tab is settled too. */
+  readonly settle: (tab: Tab) => Promise<void>;
+  /** As `settle`, for every tab of this run. */
+  readonly settleAll: () => Promise<void>;
 }
 
 /** A folder of cut files in the making. */
 export interface OutputFolder {
-  readonly write: (path: string, text: string) => Promise<{ readonly size: number; readonly sha256: string }>;
+  readonly write: (
+    path: string,
+    content: string | Uint8Array,
+  ) => Promise<{ readonly size: number; readonly sha256: string }>;
   readonly finish: () => Promise<{ readonly place: string; readonly download?: string }>;
   readonly discard: () => Promise<void>;
 }

@@ -7,3 +7,9 @@ export const MAX_TEXT = 32 * 1024 * 1024;
 export function checkText(text: string): void {
   if (text.length > MAX_TEXT) throw new Refusal(`the text is longer than ${MAX_TEXT} characters`);
 }
+
+/** As `checkText`, for a file that may be text or bytes. */
+export function checkSize(content: string | Uint8Array): void {
+  if (typeof content === 'string') checkText(content);
+  else if (content.length > MAX_TEXT) throw new Refusal(`the file is larger than ${MAX_TEXT} bytes`);
+}

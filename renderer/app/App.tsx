@@ -16,10 +16,14 @@ import { useShortcuts } from './useShortcuts.ts';
 const Standard = lazy(async () => ({ default: (await import('./pages/Standard.tsx')).Standard }));
 const Machine = lazy(async () => ({ default: (await import('./pages/Machine.tsx')).Machine }));
 const Output = lazy(async () => ({ default: (await import('./pages/Output.tsx')).Output }));
+const JigPlan = lazy(async () => ({ default: (await import('./pages/JigPlan.tsx')).JigPlan }));
+
+const PAGES = { standard: Standard, machine: Machine, output: Output, jigs: JigPlan } as const;
 
 /** The program. */
 export function App() {
   const page = useProgram(({ view }) => view.page);
+  const Page = page === 'bench' ? null : PAGES[page];
   const theme = useProgram(({ view }) => view.theme);
   useShortcuts();
   useEffect(() => {
@@ -38,11 +42,11 @@ export function App() {
     <div className="app-frame">
       <TopBar />
       <div className="app-page">
-        {page === 'bench' ? (
+        {Page === null ? (
           <Bench />
         ) : (
           <Suspense fallback={<p>One moment…</p>}>
-            {page === 'standard' ? <Standard /> : page === 'machine' ? <Machine /> : <Output />}
+            <Page />
           </Suspense>
         )}
       </div>

@@ -1,10 +1,17 @@
-import { useEffect, useMemo, useState } from 'react';
+import { useEffect, useMemo, useState, type ReactNode } from 'react';
+import { aidScene } from '../../core/scene/aid-scene.ts';
 import { seatScene } from '../../core/scene/seat-scene.ts';
 import type { PartDetail } from '../../core/session/types.ts';
 import { CabinetView } from '../cabinet/CabinetView.tsx';
+import { drawerName } from '../../core/fit/name.ts';
+import { useDialInNotes } from '../gaps/dial-in-notes.ts';
+import { GapsView } from '../gaps/GapsView.tsx';
+import { useRework } from '../gaps/useRework.ts';
 import { PartView } from '../parts/PartView.tsx';
 import { SeatView } from '../seat/SeatView.tsx';
+import { ScrewView } from '../screw/ScrewView.tsx';
 import { selectPart, selectRow } from '../store/changes.ts';
+import type { StageName } from '../store/types.ts';
 import { useProgram } from '../store/use-program.ts';
 import { ActionButton } from './ActionButton.tsx';
 import { designLine } from './design-line.ts';
@@ -13,7 +20,7 @@ import { useReducedMotion } from './useReducedMotion.ts';
 /** What is looked at: the jig in its seat, the cabinet, or a flat part. */
 export function StagePanel() {
   const stage = useProgram(({ view }) => view.stage);
-  const title = { seat: 'Seat', cabinet: 'Cabinet', part: 'Part' }[stage];
+  const { title, Stage } = STAGES[stage];
   return (
     <section className="bench-panel bench-stage" aria-labelledby="stage-title">
       <header>
@@ -21,15 +28,11 @@ export function StagePanel() {
         <ActionButton action="stage.seat" label="Seat" />
         <ActionButton action="stage.cabinet" label="Cabinet" />
         <ActionButton action="stage.part" label="Part" />
+        <ActionButton action="stage.screw" label="Screws" />
+        <ActionButton action="stage.gaps" label="Gaps" />
       </header>
       <div className="bench-body">
-        {stage === 'seat' ? (
-          <SeatStagePanel />
-        ) : stage === 'cabinet' ? (
-          <CabinetStagePanel />
-        ) : (
-          <PartStagePanel />
-        )}
+        <Stage />
       </div>
     </section>
   );
@@ -40,16 +43,23 @@ function SeatStagePanel() {
   const fit = useProgram(({ designed }) => (rowId === null ? undefined : designed?.fits[rowId]));
   const jig = useProgram(({ designed }) => designed?.jigs.find(({ id }) => id === jigId));
   const uses = useProgram(({ designed }) => designed?.uses);
+  const aids = useProgram(({ designed }) => designed?.aids);
   const machine = useProgram(({ draft }) => draft.machine);
+  const standard = useProgram(({ draft }) => draft.standard);
+  const fastening = useProgram(({ designed }) => (rowId === null ? undefined : designed?.fastenings[rowId]));
   const { unit, theme } = useProgram(({ view }) => view);
   const reducedMotion = useReducedMotion();
   const scene = useMemo(() => {
     if (fit === undefined || jig === undefined) return null;
-    const edges = (uses ?? [])
-      .filter((use) => use.rowId === rowId && use.jigId === jig.id)
-      .map(({ edge }) => edge);
-    return edges.length === 0 ? null : seatScene({ fit, jig, uses: edges, machine });
-  }, [fit, jig, uses, rowId, machine]);
+    const own = (uses ?? []).filter((use) => use.rowId === rowId && use.jigId === jig.id);
+    if (own.length > 0) {
+      return seatScene({ fit, jig, uses: own, machine, box: standard.box, fastening: fastening ?? null });
+    }
+    const aid = (aids ?? []).find((one) => one.rowId === rowId && one.jigId === jig.id);
+    return aid === undefined || fastening === undefined
+      ? null
+      : aidScene({ fastening, jig, corner: aid.corner, standard, machine });
+  }, [fit, jig, uses, aids, rowId, machine, standard, fastening]);
   return (
     <SeatView scene={scene} unit={unit} theme={theme} reducedMotion={reducedMotion} onFrame={markPicture} />
   );
@@ -112,3 +122,47 @@ function PartStagePanel() {
     />
   );
 }
+
+function ScrewStagePanel() {
+  const rowId = useProgram(({ selection }) => selection.rowId);
+  const fastening = useProgram(({ designed }) => (rowId === null ? undefined : designed?.fastenings[rowId]));
+  const standard = useProgram(({ draft }) => draft.standard);
+  const unit = useProgram(({ view }) => view.unit);
+  return <ScrewView fastening={fastening ?? null} standard={standard} unit={unit} />;
+}
+
+const countRework = () => designLine().rework();
+
+function GapsStagePanel() {
+  const rowId = useProgram(({ selection }) => selection.rowId);
+  const budgets = useProgram(({ designed }) => designed?.budgets ?? null);
+  const season = useProgram(({ designed }) => (rowId === null ? undefined : designed?.seasons[rowId]));
+  const standard = useProgram(({ draft }) => draft.standard);
+  const unit = useProgram(({ view }) => view.unit);
+  const budget = rowId === null ? undefined : budgets?.[rowId];
+  const [notes, setNotes] = useDialInNotes(
+    budget === undefined ? '' : `${rowId} ${drawerName(budget.fit.drawer)}`,
+  );
+  const [rework, count] = useRework(budgets, countRework);
+  return (
+    <GapsView
+      rowId={rowId}
+      budget={budget ?? null}
+      season={season ?? null}
+      standard={standard}
+      unit={unit}
+      rework={rework}
+      notes={notes}
+      onNotes={setNotes}
+      onCount={count}
+    />
+  );
+}
+
+const STAGES: Readonly<Record<StageName, { readonly title: string; readonly Stage: () => ReactNode }>> = {
+  seat: { title: 'Seat', Stage: SeatStagePanel },
+  cabinet: { title: 'Cabinet', Stage: CabinetStagePanel },
+  part: { title: 'Part', Stage: PartStagePanel },
+  screw: { title: 'Screws', Stage: ScrewStagePanel },
+  gaps: { title: 'Gaps', Stage: GapsStagePanel },
+};

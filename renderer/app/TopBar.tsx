@@ -20,6 +20,7 @@ export function TopBar() {
         <ActionButton action="go.bench" />
         <ActionButton action="go.standard" />
         <ActionButton action="go.machine" />
+        <ActionButton action="go.jigs" />
         <ActionButton action="go.output" className="app-main-button" />
       </nav>
       <div className="app-top-group">

@@ -11,6 +11,7 @@ import { recorded, type ProgramAction } from '../store/program-actions.ts';
 import { isUnsaved } from '../store/readings.ts';
 import { useProgram } from '../store/use-program.ts';
 import { send } from '../transport/send.ts';
+import { openTabs, ownTab } from '../transport/tab.ts';
 import { useNotices } from './notices.ts';
 import { ask } from './Question.tsx';
 
@@ -35,6 +36,7 @@ export async function save(askWhere: boolean): Promise<boolean> {
   settle();
   const { draft, file } = useProgram.getState();
   const reply = await send('document.save', {
+    tab: await ownTab(),
     handle: askWhere ? null : file.handle,
     suggestedName: file.name ?? `${draft.name}.${PROJECT_EXTENSIONS[0]}`,
     text: writeDraft(draft),
@@ -107,7 +109,8 @@ async function replaceBy(draft: Draft, words: string): Promise<void> {
 
 /** Work that an earlier run left unsaved, brought back if its owner wants it. */
 export async function offerKept(): Promise<void> {
-  const { document } = await send('document.kept', {});
+  const tab = await ownTab();
+  const { document } = await send('document.kept', { tab, open: await openTabs() });
   if (document === null) return;
   const { draft } = readDocument(document.text, document.name);
   if (draft === null) return;

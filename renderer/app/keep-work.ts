@@ -2,6 +2,8 @@ import { writeDraft } from '../../core/project/write-draft.ts';
 import { isUnsaved } from '../store/readings.ts';
 import { useProgram } from '../store/use-program.ts';
 import { send } from '../transport/send.ts';
+import { ownTab } from '../transport/tab.ts';
+import { useNotices } from './notices.ts';
 
 /** ms. Typing goes on for a while before a snapshot is worth its writing. */
 const QUIET = 1500;
@@ -9,27 +11,38 @@ const QUIET = 1500;
 /** Tells the platform of unsaved work, which guards the window, and keeps a snapshot of it for after a crash. */
 export function keepWork(): () => void {
   let timer: ReturnType<typeof setTimeout> | undefined;
+  let refused = '';
   const tellUnsaved = (): void => {
     const state = useProgram.getState();
     const name = state.file.name ?? state.draft.name;
-    void send('document.changed', { unsaved: isUnsaved(state), name });
-    document.title = `${isUnsaved(state) ? '• ' : ''}${name} - Overhang`;
+    const unsaved = isUnsaved(state);
+    void ownTab().then((tab) => send('document.changed', { tab, unsaved, name }));
+    document.title = `${unsaved ? '• ' : ''}${name} - Overhang`;
   };
-  const keep = (): void => {
-    const { draft, file } = useProgram.getState();
-    if (!isUnsaved(useProgram.getState())) return;
-    void send('document.keep', {
+  const keep = async (): Promise<void> => {
+    const tab = await ownTab();
+    const state = useProgram.getState();
+    if (!isUnsaved(state)) return;
+    const { draft, file } = state;
+    const kept = await send('document.keep', {
+      tab,
       name: file.name ?? `${draft.name}.overhang`,
       handle: file.handle,
       text: writeDraft(draft),
     });
+    const reason = kept.ok ? '' : kept.reason;
+    // Told once, not after every pause in the typing.
+    if (reason !== '' && reason !== refused) {
+      useNotices.getState().tell(`Unsaved work is not kept for after a crash: ${reason}`);
+    }
+    refused = reason;
   };
   tellUnsaved();
   const stop = useProgram.subscribe((state, before) => {
     if (state.draft === before.draft && state.file === before.file) return;
     tellUnsaved();
     clearTimeout(timer);
-    timer = setTimeout(keep, QUIET);
+    timer = setTimeout(() => void keep(), QUIET);
   });
   return () => {
     stop();

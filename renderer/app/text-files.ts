@@ -11,7 +11,7 @@ export const openText: OpenText = async () => {
 
 /** Saves a text under a name that may be changed. */
 export const saveText: SaveText = (suggestedName, text) => {
-  void send('document.save', { handle: null, suggestedName, text }).then((reply) => {
+  void send('document.save', { tab: null, handle: null, suggestedName, text }).then((reply) => {
     if (!reply.ok) useNotices.getState().tell(`Not saved: ${reply.reason}`);
     else if (!reply.cancelled) useNotices.getState().tell(`Saved ${reply.name}`);
   });

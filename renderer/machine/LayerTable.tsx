@@ -1,12 +1,14 @@
 import { OPERATIONS, type Operation } from '../../core/machine/operations.ts';
 import { DocumentField } from '../document/DocumentField.tsx';
 import type { DocumentEdit } from '../document/edit.ts';
+import { wholeNumber } from '../document/whole-number.ts';
 
 const WORDS: Readonly<Record<Operation, string>> = {
   engrave: 'Engrave',
   drill: 'Drill',
   pocket: 'Pocket',
   'cut-inner': 'Cut inside',
+  tab: 'Tabs',
   'cut-outer': 'Cut outside',
 };
 
@@ -46,7 +48,7 @@ export function LayerTable({ edit }: { readonly edit: DocumentEdit }) {
                   label={`DXF colour number of ${WORDS[operation]}`}
                   hideLabel
                   figures
-                  onText={(text) => edit.set(['layers', operation, 'colorIndex'], numberOf(text))}
+                  onText={(text) => edit.set(['layers', operation, 'colorIndex'], wholeNumber(text))}
                 />
               </td>
               <td>
@@ -65,6 +67,3 @@ export function LayerTable({ edit }: { readonly edit: DocumentEdit }) {
     </section>
   );
 }
-
-/** A whole number as the document has it; anything else stays text, and the parser says what it wants. */
-const numberOf = (text: string): string | number => (/^\d{1,6}$/.test(text.trim()) ? Number(text) : text);

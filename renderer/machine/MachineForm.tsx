@@ -1,8 +1,12 @@
+import type { MachineProfile } from '../../core/machine/profile.ts';
 import { DocumentChoice } from '../document/DocumentChoice.tsx';
 import { DocumentField } from '../document/DocumentField.tsx';
 import type { DocumentEdit } from '../document/edit.ts';
+import { CouponForm } from './CouponForm.tsx';
 import { DxfFields } from './DxfFields.tsx';
 import { LayerTable } from './LayerTable.tsx';
+import { SheetFields } from './SheetFields.tsx';
+import { TabFields } from './TabFields.tsx';
 
 const KINDS = [
   { value: 'laser', label: 'laser' },
@@ -20,8 +24,14 @@ const JOINTS = [
   { value: 'pin', label: 'round pins' },
 ] as const;
 
+interface MachineFormProps {
+  readonly edit: DocumentEdit;
+  /** The profile in force, with which a coupon is cut. */
+  readonly machine: MachineProfile;
+}
+
 /** All values of a machine profile, section by section. */
-export function MachineForm({ edit }: { readonly edit: DocumentEdit }) {
+export function MachineForm({ edit, machine }: MachineFormProps) {
   const isRouter = edit.text(['kind']) === 'router';
   return (
     <>
@@ -87,6 +97,9 @@ export function MachineForm({ edit }: { readonly edit: DocumentEdit }) {
           <DocumentField edit={edit} path={['fit', 'slot']} label="Slot wider than its key by" figures />
         </div>
       </section>
+      <SheetFields edit={edit} />
+      <TabFields edit={edit} />
+      <CouponForm edit={edit} machine={machine} />
       <LayerTable edit={edit} />
       <DxfFields edit={edit} />
     </>

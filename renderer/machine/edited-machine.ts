@@ -3,7 +3,7 @@ import { parseMachine } from '../../core/machine/parse-machine.ts';
 import type { MachineProfile } from '../../core/machine/profile.ts';
 import { writeMachine } from '../../core/machine/write-machine.ts';
 import type { LengthUnit } from '../../core/order/types.ts';
-import { textAt, withValue, type Json, type Path } from '../document/json.ts';
+import { itemsAt, textAt, withValue, type Json, type Path } from '../document/json.ts';
 import { restateLength } from '../document/restate.ts';
 
 /** A machine profile in work: its document in the unit that is shown. */
@@ -12,8 +12,12 @@ export interface EditedMachine {
   readonly shown: LengthUnit;
 }
 
-/** Every length of a profile's document. */
+/** Every length of a profile's document besides those of its stock. */
 const LENGTHS: readonly Path[] = [
+  ['sheets', 'edgeMargin'],
+  ['sheets', 'spacing'],
+  ['tabs', 'width'],
+  ['tabs', 'spacing'],
   ['sheet', 'thickness'],
   ['kerf'],
   ['pinDiameter'],
@@ -23,11 +27,18 @@ const LENGTHS: readonly Path[] = [
   ['capHeight'],
 ];
 
+const lengthsOf = (document: Json): readonly Path[] => [
+  ...LENGTHS,
+  ...itemsAt(document, ['sheets', 'stock']).flatMap((_, index) =>
+    ['width', 'height'].map((side) => ['sheets', 'stock', index, side]),
+  ),
+];
+
 /** A profile reads bare numbers as millimetres. */
 const OWN: LengthUnit = 'mm';
 
 const restate = (document: Json, from: LengthUnit, to: LengthUnit): Json =>
-  LENGTHS.reduce<Json>(
+  lengthsOf(document).reduce<Json>(
     (now, path) => withValue(now, path, restateLength(textAt(now, path), from, to)),
     document,
   );

@@ -27,6 +27,7 @@ interface OrderRowProps {
 export const OrderRow = memo(function OrderRow(props: OrderRowProps) {
   const { ref, index, number, row, columns, template, top, picked, active, onPick, onActive } = props;
   const fit = useProgram(({ designed }) => designed?.fits[row.id]);
+  const fastening = useProgram(({ designed }) => designed?.fastenings[row.id] ?? null);
   const unit = useProgram(({ view }) => view.unit);
   const findings = useProgram((state) => findingsOfRow(state, row.id));
   const state = rowState(findings, fit !== undefined);
@@ -53,7 +54,13 @@ export const OrderRow = memo(function OrderRow(props: OrderRowProps) {
           <OrderCell
             key={column.id}
             column={column}
-            text={column.kind === 'cell' ? (row.cells[column.id] ?? '') : fit ? column.text(fit, unit) : ''}
+            text={
+              column.kind === 'cell'
+                ? (row.cells[column.id] ?? '')
+                : fit
+                  ? column.text(fit, unit, fastening)
+                  : ''
+            }
             rowId={row.id}
             number={number}
             at={at}

@@ -1,7 +1,9 @@
 import type { OrderColumn } from '../../core/order/columns.ts';
+import type { Fastening } from '../../core/fastening/types.ts';
 import type { DrawerFit } from '../../core/fit/types.ts';
 import type { LengthUnit } from '../../core/order/types.ts';
 import { formatLength } from '../../core/units/format-length.ts';
+import { roundTo } from '../../core/units/tolerances.ts';
 
 /** A column of the order's table: a cell of the draft, or something that is worked out from it. */
 export type GridColumn =
@@ -11,7 +13,7 @@ export type GridColumn =
       readonly id: string;
       readonly title: string;
       readonly width: number;
-      readonly text: (fit: DrawerFit, unit: LengthUnit) => string;
+      readonly text: (fit: DrawerFit, unit: LengthUnit, fastening: Fastening | null) => string;
     };
 
 const cell = (id: OrderColumn, title: string, width: number): GridColumn => ({
@@ -32,11 +34,27 @@ const overhang = (edge: 'bottom' | 'left' | 'right', title: string): GridColumn 
 /** Which drawer it is, widths in rem. */
 const NAMES: readonly GridColumn[] = [cell('cabinet', 'Cabinet', 4.75), cell('drawer', 'Drawer', 7)];
 
+/** The tightest margin of the drawer's screws. */
+const SCREWS: GridColumn = {
+  kind: 'worked-out',
+  id: 'screw-margin',
+  title: 'Screws, to spare',
+  width: 6.5,
+  text: (_fit, unit, fastening) => {
+    if (fastening === null) return '';
+    if (fastening.screw === null) return '✕ none';
+    const { tightest, impossible } = fastening;
+    if (impossible.length > 0) return `✕ ${impossible.length} miss`;
+    return tightest === null ? '' : formatLength(roundTo(tightest.over, 2), unit);
+  },
+};
+
 /** What comes out, in sight beside the names. */
 const READINGS: readonly GridColumn[] = [
   overhang('bottom', 'Bottom overhang'),
   overhang('left', 'Left overhang'),
   overhang('right', 'Right overhang'),
+  SCREWS,
 ];
 
 /** What every order has; the cells are in the order of an order's required columns, as they are pasted. */

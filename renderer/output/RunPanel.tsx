@@ -1,7 +1,8 @@
-import type { OutputRun } from './run.ts';
+import type { OutputRun, SinceRun } from './run.ts';
 
 interface RunPanelProps {
   readonly run: OutputRun;
+  readonly since: SinceRun;
   /** Why nothing can be written now; null when it can. */
   readonly reason: string | null;
   readonly onStart: () => void;
@@ -10,7 +11,7 @@ interface RunPanelProps {
 }
 
 /** Starts the writing, shows how far it is, and what came of it. */
-export function RunPanel({ run, reason, onStart, onCancel, onShow }: RunPanelProps) {
+export function RunPanel({ run, since, reason, onStart, onCancel, onShow }: RunPanelProps) {
   const { state, done, of } = run;
   const isRunning = state === 'running';
   return (
@@ -37,14 +38,33 @@ export function RunPanel({ run, reason, onStart, onCancel, onShow }: RunPanelPro
         </label>
       ) : null}
       <div role="status">
-        <Result run={run} onShow={onShow} />
+        <Result run={run} since={since} onShow={onShow} />
       </div>
     </section>
   );
 }
 
-function Result({ run, onShow }: { readonly run: OutputRun; readonly onShow: () => void }) {
-  const { state, of, place, download, reason } = run;
+const SUMMARIES: Readonly<Record<SinceRun, string>> = {
+  nothing: '✓ Written:',
+  edited: '! Written before the last change:',
+  'other choice': '! Written with another choice:',
+};
+
+const OUTDATED: Readonly<Record<Exclude<SinceRun, 'nothing'>, string>> = {
+  edited:
+    'What was written is from before the change. Cut nothing from it that has changed: write the files again.',
+  'other choice':
+    'What was written is another choice of files than is made now. Write the files again to have this one.',
+};
+
+interface ResultProps {
+  readonly run: OutputRun;
+  readonly since: SinceRun;
+  readonly onShow: () => void;
+}
+
+function Result({ run, since, onShow }: ResultProps) {
+  const { state, of, files, place, download, reason } = run;
   switch (state) {
     case 'idle':
       return <p>Each file is read back and checked before the folder is put in its place.</p>;
@@ -62,7 +82,10 @@ function Result({ run, onShow }: { readonly run: OutputRun; readonly onShow: () 
     default:
       return (
         <>
-          <p className="document-summary">✓ Written: {of} parts</p>
+          <p className={`document-summary${since === 'nothing' ? '' : ' output-outdated'}`}>
+            {SUMMARIES[since]} {files === undefined ? `${of} parts` : `${files} files of ${of} parts`}
+          </p>
+          {since === 'nothing' ? null : <p>{OUTDATED[since]}</p>}
           {place === undefined ? null : <p className="output-place">{place}</p>}
           {download === undefined ? (
             <button type="button" onClick={onShow}>

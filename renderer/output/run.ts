@@ -4,6 +4,8 @@ export interface OutputRun {
   /** Parts written so far, of all. */
   readonly done: number;
   readonly of: number;
+  /** How many files were written, once it is done. */
+  readonly files?: number;
   /** Where the folder is, once it is done. */
   readonly place?: string;
   /** Where a browser fetches it from. */
@@ -11,3 +13,6 @@ export interface OutputRun {
   /** Why it failed. */
   readonly reason?: string;
 }
+
+/** What has happened since the files were begun: nothing, an edit of the document, or only another choice of files. */
+export type SinceRun = 'nothing' | 'edited' | 'other choice';

@@ -15,6 +15,7 @@ export function Readout() {
   const unit = useProgram(({ view }) => view.unit);
   const uses = useProgram(({ designed }) => designed?.uses);
   const jigs = useProgram(({ designed }) => designed?.jigs);
+  const aids = useProgram(({ designed }) => designed?.aids);
   if (fit === undefined) {
     return (
       <section className="bench-panel" aria-labelledby="readout-title">
@@ -26,6 +27,7 @@ export function Readout() {
     );
   }
   const own = (uses ?? []).filter((use) => use.rowId === rowId);
+  const ownAids = (aids ?? []).filter((aid) => aid.rowId === rowId);
   const length = (mm: number): string => formatLength(mm, unit);
   const set = new Set(own.map(({ edge }) => edge));
   return (
@@ -90,6 +92,29 @@ export function Readout() {
             );
           })}
         </div>
+        {ownAids.length === 0 ? null : (
+          <div
+            className="readout-jigs"
+            role="group"
+            aria-label="Drill guides and pull templates of this drawer"
+          >
+            {ownAids.map((aid) => {
+              const jig = jigs?.find(({ id }) => id === aid.jigId);
+              return jig === undefined ? null : (
+                <button
+                  key={`${aid.jigId} ${aid.corner?.hand} ${aid.corner?.end}`}
+                  type="button"
+                  aria-pressed={aid.jigId === jigId}
+                  onClick={() => selectJig(jig.id)}
+                >
+                  <strong>{jig.id}</strong> {jig.kind}
+                  {aid.corner === null ? '' : `, ${aid.corner.end} ${aid.corner.hand}`}
+                  <span className="app-hidden">, {settingsText(jig, unit)}</span>
+                </button>
+              );
+            })}
+          </div>
+        )}
       </div>
     </section>
   );

@@ -16,7 +16,10 @@ const WHOLE: readonly Plane[] = [];
 /** All that is drawn of a scene: solids, cut faces, faces that touch, dimensions, the cabinet's left. */
 export function SceneParts({ scene, step, share, apart, cutAt, zones, palette }: SeatPictureProps) {
   const clip = useClip(scene, cutAt);
-  const shown = scene.solids.filter(({ group }) => step === null || step.shown.includes(group));
+  const shown =
+    step === null
+      ? scene.solids
+      : [...scene.solids, ...scene.tools].filter(({ group }) => step.shown.includes(group));
   const offset = (solid: Solid) => offsetOf(solid, step, share, apart);
   const { arrow, edge } = scene.cabinetLeft;
   const arrowOf = useMemo(() => arrowLines(arrow.line, 14), [arrow]);
@@ -75,10 +78,20 @@ const touching = (scene: SeatScene, step: Step | null, share: number): readonly 
 
 /** Drawn apart, a contact is marked on both things that touch. */
 function sidesOf(scene: SeatScene, contact: SceneContact, apart: number): readonly Solid[] {
-  const touched = contact.on === 'box' ? 'box-front' : 'front';
-  const ids = apart > 0 ? [contact.solid, touched] : [contact.solid];
+  const ids = apart > 0 ? [contact.solid, TOUCHED[contact.on]] : [contact.solid];
   return scene.solids.filter(({ id }) => ids.includes(id));
 }
+
+/** The solid on which a contact is marked when the scene is drawn apart. */
+const TOUCHED: Readonly<Record<SceneContact['on'], string>> = {
+  'front edge': 'front',
+  'front back': 'front',
+  box: 'box-front',
+  'box side inside': 'box-front',
+  'box bottom': 'box-bottom',
+  'box front inside': 'box-front',
+  'box top edge': 'box-front',
+};
 
 /** The plane that takes away what lies before the cut. */
 function useClip({ section }: SeatScene, cutAt: number | null): readonly Plane[] {

@@ -24,6 +24,8 @@ export const paletteOf = (tokens: Tokens): Palette => ({
     jig: tokens('jig'),
     key: between(tokens('jig'), tokens('panel'), 0.5),
     pin: between(tokens('jig'), tokens('panel'), 0.7),
+    bit: between(tokens('ink'), tokens('panel'), 0.4),
+    screw: between(tokens('accent'), tokens('panel'), 0.35),
   },
   line: tokens('ink'),
   faint: tokens('line-strong'),
@@ -40,6 +42,8 @@ export const CUT_HATCH: Readonly<Record<Material, Hatch>> = {
   jig: { way: 'level', every: 5, stroke: 1.5 },
   key: { way: 'rising', every: 5, stroke: 1.5 },
   pin: { way: 'falling', every: 5, stroke: 1.5 },
+  bit: { way: 'level', every: 3, stroke: 1.5 },
+  screw: { way: 'level', every: 3, stroke: 1.5 },
 };
 
 export const CONTACT_HATCH: Hatch = { way: 'falling', every: 8, stroke: 2 };

@@ -4,10 +4,10 @@ import type { Draft } from '../../core/project/draft.ts';
 import { parseStandard } from '../../core/rules/parse-standard.ts';
 import type { ShopStandard } from '../../core/rules/types.ts';
 import { writeStandard } from '../../core/rules/write-standard.ts';
-import { compareFits } from '../../core/session/compare-fits.ts';
 import { DocumentPage } from '../document/DocumentPage.tsx';
 import type { OpenText, SaveText } from '../document/files.ts';
 import { useEditedDocument, type DocumentKind } from '../document/use-edited-document.ts';
+import { useStandardComparison } from '../worker/useComparison.ts';
 import { editStandard, readEdited, showIn, type EditedStandard } from './edited-standard.ts';
 import { FitChanges } from './FitChanges.tsx';
 import { shippedStandards } from './shipped.ts';
@@ -37,10 +37,7 @@ export function StandardPage({ standard, draft, unit, onApply, onOpen, onSave }:
   const shipped = useMemo(shippedStandards, []);
   const work = useEditedDocument({ kind: KIND, own: standard, unit, onApply, onOpen, onSave });
   const { tried, edited } = work;
-  const comparison = useMemo(
-    () => (tried === null ? null : compareFits(draft, { ...draft, standard: tried })),
-    [draft, tried],
-  );
+  const comparison = useStandardComparison(draft, tried);
   return (
     <DocumentPage
       title="Shop standard"

@@ -1,4 +1,5 @@
 import type { Registration } from '../../core/jigs/plan-types.ts';
+import type { JigSharing } from '../../core/jigs/sharing/types.ts';
 import type { MachineProfile } from '../../core/machine/profile.ts';
 import type { OrderColumn } from '../../core/order/columns.ts';
 import type { LengthUnit } from '../../core/order/types.ts';
@@ -102,6 +103,10 @@ export const setUnit = (unit: LengthUnit): void =>
 
 export const setRegistration = (registration: Registration): void =>
   change({ label: 'change what the jigs register on', edit: withField('registration', registration) });
+
+/** Whether drawers of different overhangs share jigs, and how many the shop is willing to make. */
+export const setSharing = (sharing: JigSharing): void =>
+  change({ label: 'change which drawers share jigs', edit: withField('sharing', sharing) });
 
 export const setStandard = (standard: ShopStandard, label = 'change the shop standard'): void =>
   change({ label, edit: withField('standard', standard) });

@@ -24,6 +24,7 @@ export function demoDraft(): Draft {
     standard: firstStandard(),
     machine: firstMachine(),
     registration: 'edge',
+    sharing: 'each',
   });
   if (findings.length > 0) throw new Error(findings.map(({ message }) => message).join(' '));
   return value;
@@ -37,6 +38,7 @@ export const emptyDraft = (): Draft => ({
   standard: firstStandard(),
   machine: firstMachine(),
   registration: 'edge',
+  sharing: 'each',
 });
 
 /** The first of the library, which comes with the program and is right. */

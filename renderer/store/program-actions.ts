@@ -112,13 +112,13 @@ const BEHAVIOURS: readonly ActionBehaviour[] = [
     perform: () => setOnlyAttention(!useProgram.getState().view.onlyAttention),
     checked: ({ view }) => view.onlyAttention,
   },
-  ...(['bench', 'standard', 'machine', 'output'] as const).map((page): ActionBehaviour => ({
+  ...(['bench', 'standard', 'machine', 'output', 'jigs'] as const).map((page): ActionBehaviour => ({
     id: `go.${page}`,
     enabled: always,
     perform: () => setPage(page),
     checked: ({ view }) => view.page === page,
   })),
-  ...(['seat', 'cabinet', 'part'] as const).map((stage): ActionBehaviour => ({
+  ...(['seat', 'cabinet', 'part', 'screw', 'gaps'] as const).map((stage): ActionBehaviour => ({
     id: `stage.${stage}`,
     enabled: always,
     perform: () => setStage(stage),

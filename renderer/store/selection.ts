@@ -20,7 +20,9 @@ export function withRowPicked(
   designed: Designed | null,
 ): Selection {
   if (designed === null) return { ...selection, rowId };
-  const own = designed.uses.filter((use) => use.rowId === rowId).map(({ jigId }) => jigId);
+  const own = [...designed.uses, ...designed.aids]
+    .filter((use) => use.rowId === rowId)
+    .map(({ jigId }) => jigId);
   const jigId = own.find((id) => id === selection.jigId) ?? own[0] ?? null;
   return withPartOf({ ...selection, rowId, jigId }, designed);
 }
@@ -32,7 +34,9 @@ export function withJigPicked(
   designed: Designed | null,
 ): Selection {
   if (designed === null) return { ...selection, jigId };
-  const rows = designed.uses.filter((use) => use.jigId === jigId).map(({ rowId }) => rowId);
+  const rows = [...designed.uses, ...designed.aids]
+    .filter((use) => use.jigId === jigId)
+    .map(({ rowId }) => rowId);
   const rowId = rows.find((id) => id === selection.rowId) ?? rows[0] ?? selection.rowId;
   return withPartOf({ ...selection, rowId, jigId }, designed);
 }

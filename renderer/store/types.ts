@@ -3,10 +3,10 @@ import type { Draft } from '../../core/project/draft.ts';
 import type { Designed } from '../../core/session/types.ts';
 
 /** The pages of the program. `bench` holds the order, the stage and the readout side by side. */
-export type PageName = 'bench' | 'standard' | 'machine' | 'output';
+export type PageName = 'bench' | 'standard' | 'machine' | 'output' | 'jigs';
 
 /** What the stage of the bench shows. */
-export type StageName = 'seat' | 'cabinet' | 'part';
+export type StageName = 'seat' | 'cabinet' | 'part' | 'screw' | 'gaps';
 
 export type ThemeName = 'light' | 'dark';
 

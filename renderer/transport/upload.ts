@@ -1,4 +1,5 @@
 import { NO_ANSWER } from './ask-host.ts';
+import { hostKey } from './host-key.ts';
 
 type Uploaded =
   | { readonly ok: true; readonly token: string }
@@ -9,7 +10,7 @@ export async function upload(file: File): Promise<Uploaded> {
   try {
     const response = await fetch(`/upload?name=${encodeURIComponent(file.name)}`, {
       method: 'POST',
-      headers: { 'Content-Type': 'application/octet-stream' },
+      headers: { 'Content-Type': 'application/octet-stream', 'Overhang-Key': hostKey() },
       body: await file.arrayBuffer(),
       cache: 'no-store',
     });

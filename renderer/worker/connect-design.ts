@@ -1,6 +1,13 @@
 import type { Finding } from '../../core/findings/finding.ts';
 import type { BundleFile } from '../../core/bundle.ts';
+import { USUAL, type OutputChoice } from '../../core/files/output-choice.ts';
+import type { OrderRework } from '../../core/gap-view/order-rework.ts';
+import type { MachineProfile } from '../../core/machine/profile.ts';
 import type { Draft } from '../../core/project/draft.ts';
+import type { ShopStandard } from '../../core/rules/types.ts';
+import type { FitComparison } from '../../core/session/compare-fits.ts';
+import type { MachineComparison } from '../../core/session/compare-machines.ts';
+import type { StudyOutcome } from '../../core/jigs/sharing/study-jigs.ts';
 import type { Designed, PartDetail } from '../../core/session/types.ts';
 import { NO_DESIGN, patchedDesigned } from './designed-patch.ts';
 import { draftPatch } from './draft-patch.ts';
@@ -15,8 +22,15 @@ export type ExportResult =
   /** A file could not be written, or the program failed. */
   | { readonly ended: 'failed'; readonly reason: string };
 
+/** The rework that a design's fronts will need, and the budgets that it was counted from. */
+export interface CountedRework {
+  readonly of: Designed['budgets'];
+  /** Null where the design has no front that can be counted. */
+  readonly answer: OrderRework | null;
+}
+
 /** Writes a file and says how large it is and what its hash is. */
-export type WriteFile = (file: Pick<BundleFile, 'path' | 'text'>) => Promise<WrittenFile>;
+export type WriteFile = (file: Pick<BundleFile, 'path' | 'content'>) => Promise<WrittenFile>;
 
 /** The program's line to the worker that designs. */
 export interface DesignClient {
@@ -24,20 +38,42 @@ export interface DesignClient {
   readonly design: (draft: Draft) => void;
   /** A part of the newest design; null when there is none of that id. */
   readonly part: (partId: string) => Promise<PartDetail | null>;
-  /** Hands over the files of the newest draft one after another, the manifest last. */
+  /** What another shop standard would do to the newest draft; null when the program failed at it. */
+  readonly tryStandard: (standard: ShopStandard) => Promise<FitComparison | null>;
+  /** What another machine would do to the newest draft; null when the program failed at it. */
+  readonly tryMachine: (machine: MachineProfile) => Promise<MachineComparison | null>;
+  /** How many fronts of the newest draft will need rework; null when the program failed at it. */
+  readonly rework: () => Promise<CountedRework | null>;
+  /** What sharing jigs would come to in the newest draft; null when the program failed at it. */
+  readonly studyJigs: () => Promise<StudyOutcome | null>;
+  /** Hands over the chosen files of the newest draft one after another, the manifest last. */
   readonly exportAll: (
     onFile: WriteFile,
     onProgress: (done: number, of: number) => void,
     signal: AbortSignal,
+    options?: ExportOptions,
   ) => Promise<ExportResult>;
   /** Whether a draft is waiting or being designed. */
   readonly isBusy: () => boolean;
+}
+
+export interface ExportOptions {
+  readonly choice?: OutputChoice;
+  /** Tells the draft whose files they are, when that is settled. */
+  readonly onBegun?: (draft: Draft | null) => void;
 }
 
 interface RunningExport {
   readonly onFile: WriteFile;
   readonly onProgress: (done: number, of: number) => void;
   readonly end: (result: ExportResult) => void;
+}
+
+type Waiting<T> = Map<number, (value: T) => void>;
+
+function answer<T>(waitingFor: Waiting<T>, call: number, value: T): void {
+  waitingFor.get(call)?.(value);
+  waitingFor.delete(call);
 }
 
 /**
@@ -49,7 +85,11 @@ export function connectDesign(
   onDesigned: (designed: Designed) => void,
   onFailed: (reason: string) => void,
 ): DesignClient {
-  const parts = new Map<number, (detail: PartDetail | null) => void>();
+  const parts: Waiting<PartDetail | null> = new Map();
+  const standards: Waiting<FitComparison | null> = new Map();
+  const machines: Waiting<MachineComparison | null> = new Map();
+  const reworks: Waiting<CountedRework | null> = new Map();
+  const studies: Waiting<StudyOutcome | null> = new Map();
   const exports = new Map<number, RunningExport>();
   let idle: (() => void)[] = [];
   let calls = 0;
@@ -96,8 +136,20 @@ export function connectDesign(
         sendNext();
         return;
       case 'part':
-        parts.get(message.call)?.(message.detail);
-        parts.delete(message.call);
+        answer(parts, message.call, message.detail);
+        return;
+      case 'tried-standard':
+        answer(standards, message.call, message.comparison);
+        return;
+      case 'tried-machine':
+        answer(machines, message.call, message.comparison);
+        return;
+      case 'reworked':
+        // A newer design would be answered after this.
+        answer(reworks, message.call, { of: designed.budgets, answer: message.rework });
+        return;
+      case 'studied-jigs':
+        answer(studies, message.call, message.outcome);
         return;
       case 'file':
         void write(message.call, message.file);
@@ -119,13 +171,26 @@ export function connectDesign(
   function fail({ revision: failed, call, reason }: FromWorker & { readonly kind: 'failed' }): void {
     onFailed(reason);
     if (call !== null) {
-      parts.get(call)?.(null);
-      parts.delete(call);
+      answer(parts, call, null);
+      answer(standards, call, null);
+      answer(machines, call, null);
+      answer(studies, call, null);
+      answer(reworks, call, null);
       exports.get(call)?.end({ ended: 'failed', reason });
     }
     if (failed === null) return;
     busy = false;
     sendNext();
+  }
+
+  /** Asks the worker something that has one answer. */
+  function ask<T>(waitingFor: Waiting<T>, message: (call: number) => ToWorker): Promise<T> {
+    calls += 1;
+    const call = calls;
+    return new Promise((resolve) => {
+      waitingFor.set(call, resolve);
+      port.post(message(call));
+    });
   }
 
   const whenIdle = (): Promise<void> =>
@@ -139,15 +204,24 @@ export function connectDesign(
       waiting = draft;
       sendNext();
     },
-    part(partId) {
-      calls += 1;
-      const call = calls;
-      return new Promise((resolve) => {
-        parts.set(call, resolve);
-        port.post({ kind: 'part', call, partId });
-      });
+    part: (partId) => ask(parts, (call) => ({ kind: 'part', call, partId })),
+    async tryStandard(standard) {
+      await whenIdle();
+      return ask(standards, (call) => ({ kind: 'try-standard', call, standard }));
     },
-    async exportAll(onFile, onProgress, signal) {
+    async tryMachine(machine) {
+      await whenIdle();
+      return ask(machines, (call) => ({ kind: 'try-machine', call, machine }));
+    },
+    async rework() {
+      await whenIdle();
+      return ask(reworks, (call) => ({ kind: 'rework', call }));
+    },
+    async studyJigs() {
+      await whenIdle();
+      return ask(studies, (call) => ({ kind: 'study-jigs', call }));
+    },
+    async exportAll(onFile, onProgress, signal, { choice = USUAL, onBegun } = {}) {
       await whenIdle();
       if (signal.aborted) return { ended: 'stopped' };
       calls += 1;
@@ -164,7 +238,8 @@ export function connectDesign(
         };
         exports.set(call, { onFile, onProgress, end });
         signal.addEventListener('abort', stop);
-        port.post({ kind: 'export', call });
+        onBegun?.(known);
+        port.post({ kind: 'export', call, choice });
       });
     },
     isBusy: () => busy,

@@ -1,4 +1,5 @@
 import { STROKE_FONT } from '../../shared/library.ts';
+import { loadSolver } from './load-solver.ts';
 import { serveDesign } from './serve.ts';
 
 /** The worker: everything that an order comes to is worked out here, so that typing never waits. */
@@ -8,4 +9,5 @@ serveDesign(
     listen: (receive) => addEventListener('message', (event) => receive(event.data)),
   },
   STROKE_FONT,
+  loadSolver,
 );

@@ -18,13 +18,14 @@ export function draftPatch(before: Draft | null, after: Draft): DraftPatch {
 /** The other draft; what is in both keeps its identity. */
 export function patchedDraft(before: Draft | null, { rows, fields, undated }: DraftPatch): Draft {
   const changed: Partial<Draft> = { ...before, ...fields };
-  const { name, date, unit, standard, machine, registration } = changed;
+  const { name, date, unit, standard, machine, registration, sharing } = changed;
   if (
     name === undefined ||
     unit === undefined ||
     standard === undefined ||
     machine === undefined ||
-    registration === undefined
+    registration === undefined ||
+    sharing === undefined
   ) {
     throw new RangeError('patchedDraft: the first patch must hold the whole draft');
   }
@@ -36,5 +37,6 @@ export function patchedDraft(before: Draft | null, { rows, fields, undated }: Dr
     standard,
     machine,
     registration,
+    sharing,
   };
 }

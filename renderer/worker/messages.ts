@@ -1,8 +1,18 @@
 import type { ListedFile } from '../../core/files/manifest.ts';
+import type { OutputChoice } from '../../core/files/output-choice.ts';
 import type { BundleFile } from '../../core/bundle.ts';
 import type { Finding } from '../../core/findings/finding.ts';
 import type { Draft, DraftRow } from '../../core/project/draft.ts';
+import type { MachineProfile } from '../../core/machine/profile.ts';
+import type { ShopStandard } from '../../core/rules/types.ts';
+import type { FitComparison } from '../../core/session/compare-fits.ts';
+import type { MachineComparison } from '../../core/session/compare-machines.ts';
+import type { OrderRework } from '../../core/gap-view/order-rework.ts';
+import type { StudyOutcome } from '../../core/jigs/sharing/study-jigs.ts';
 import type { Designed, PartDetail } from '../../core/session/types.ts';
+import type { Fastening } from '../../core/fastening/types.ts';
+import type { AdjustmentBudget } from '../../core/fit/budget/types.ts';
+import type { SeasonBudget } from '../../core/fit/seasons/types.ts';
 import type { DrawerFit } from '../../core/fit/types.ts';
 import type { ListPatch, RecordPatch } from './patches.ts';
 
@@ -19,16 +29,28 @@ export interface DesignedPatch {
   readonly revision: number;
   readonly findings?: ListPatch<Designed['findings'][number]>;
   readonly fits?: RecordPatch<DrawerFit>;
+  readonly budgets?: RecordPatch<AdjustmentBudget>;
+  readonly seasons?: RecordPatch<SeasonBudget>;
+  readonly fastenings?: RecordPatch<Fastening>;
+  readonly aids?: ListPatch<Designed['aids'][number]>;
   readonly jigs?: ListPatch<Designed['jigs'][number]>;
   readonly uses?: ListPatch<Designed['uses'][number]>;
   readonly parts?: ListPatch<Designed['parts'][number]>;
+  readonly sharing?: Designed['sharing'];
 }
 
 /** What the worker is told. */
 export type ToWorker =
   | { readonly kind: 'design'; readonly revision: number; readonly patch: DraftPatch }
   | { readonly kind: 'part'; readonly call: number; readonly partId: string }
-  | { readonly kind: 'export'; readonly call: number }
+  /** What another shop standard, or another machine, would do to the draft that was sent last. */
+  | { readonly kind: 'try-standard'; readonly call: number; readonly standard: ShopStandard }
+  | { readonly kind: 'try-machine'; readonly call: number; readonly machine: MachineProfile }
+  /** How many fronts of the newest design will need rework. */
+  | { readonly kind: 'rework'; readonly call: number }
+  /** What sharing jigs would come to in the draft that was sent last. */
+  | { readonly kind: 'study-jigs'; readonly call: number }
+  | { readonly kind: 'export'; readonly call: number; readonly choice: OutputChoice }
   /** A file has been written. */
   | { readonly kind: 'listed'; readonly call: number; readonly file: WrittenFile }
   | { readonly kind: 'stop'; readonly call: number };
@@ -40,9 +62,13 @@ export type WrittenFile = Pick<ListedFile, 'size' | 'sha256'>;
 export type FromWorker =
   | { readonly kind: 'designed'; readonly patch: DesignedPatch }
   | { readonly kind: 'part'; readonly call: number; readonly detail: PartDetail | null }
+  | { readonly kind: 'tried-standard'; readonly call: number; readonly comparison: FitComparison }
+  | { readonly kind: 'tried-machine'; readonly call: number; readonly comparison: MachineComparison }
+  | { readonly kind: 'reworked'; readonly call: number; readonly rework: OrderRework | null }
+  | { readonly kind: 'studied-jigs'; readonly call: number; readonly outcome: StudyOutcome }
   | { readonly kind: 'progress'; readonly call: number; readonly done: number; readonly of: number }
   /** A file to be written; the worker waits until it is. */
-  | { readonly kind: 'file'; readonly call: number; readonly file: Pick<BundleFile, 'path' | 'text'> }
+  | { readonly kind: 'file'; readonly call: number; readonly file: Pick<BundleFile, 'path' | 'content'> }
   | { readonly kind: 'exported'; readonly call: number; readonly files: number }
   | { readonly kind: 'refused'; readonly call: number; readonly findings: readonly Finding[] }
   /** A fault of the program; `revision` when it was in a design, `call` when in an answer. */

@@ -1,9 +1,17 @@
 import type { ListedFile } from '../../core/files/manifest.ts';
 import type { BundleFile } from '../../core/bundle.ts';
+import type { OutputChoice } from '../../core/files/output-choice.ts';
+import { orderRework } from '../../core/gap-view/order-rework.ts';
 import { hasErrors } from '../../core/findings/make.ts';
+import type { LoadSolver } from '../../core/jigs/sharing/lazy-solver.ts';
+import type { Shared } from '../../core/jigs/sharing/share-order.ts';
 import type { StrokeFont } from '../../core/parts/stroke-font.ts';
 import type { Draft } from '../../core/project/draft.ts';
+import { compareFits } from '../../core/session/compare-fits.ts';
+import { compareMachines } from '../../core/session/compare-machines.ts';
+import { loadPaperFonts } from '../../shared/library.ts';
 import { createDesignSession, type Output } from '../../core/session/design-session.ts';
+import { jigSharer } from '../../core/session/jig-sharer.ts';
 import { designedPatch, NO_DESIGN } from './designed-patch.ts';
 import { patchedDraft } from './draft-patch.ts';
 import type { FromWorker, Port, ToWorker, WrittenFile } from './messages.ts';
@@ -14,9 +22,16 @@ interface Running {
   readonly stop: () => void;
 }
 
+const NO_SOLVER: LoadSolver = () => Promise.reject(new Error('this place has none'));
+
 /** Answers a port with one design session: the worker without its thread. */
-export function serveDesign(port: Port<FromWorker, ToWorker>, font: StrokeFont): void {
+export function serveDesign(
+  port: Port<FromWorker, ToWorker>,
+  font: StrokeFont,
+  loadSolver: LoadSolver = NO_SOLVER,
+): void {
   const session = createDesignSession(font);
+  const sharer = jigSharer(loadSolver);
   const exports = new Map<number, Running>();
   let draft: Draft | null = null;
   let sent = NO_DESIGN;
@@ -25,16 +40,39 @@ export function serveDesign(port: Port<FromWorker, ToWorker>, font: StrokeFont):
     switch (message.kind) {
       case 'design': {
         draft = patchedDraft(draft, message.patch);
-        const designed = session.design(draft, message.revision);
-        port.post({ kind: 'designed', patch: designedPatch(sent, designed) });
-        sent = designed;
+        if (draft.sharing === 'each') design(draft, message.revision);
+        else void designShared(draft, message.revision);
         return;
       }
       case 'part':
         port.post({ kind: 'part', call: message.call, detail: session.part(message.partId) });
         return;
+      case 'try-standard':
+        port.post({
+          kind: 'tried-standard',
+          call: message.call,
+          comparison: compareFits(sentDraft(), { ...sentDraft(), standard: message.standard }),
+        });
+        return;
+      case 'try-machine':
+        port.post({
+          kind: 'tried-machine',
+          call: message.call,
+          comparison: compareMachines(sentDraft(), message.machine),
+        });
+        return;
+      case 'rework':
+        port.post({
+          kind: 'reworked',
+          call: message.call,
+          rework: orderRework(sent.budgets, sentDraft().standard),
+        });
+        return;
+      case 'study-jigs':
+        void studyJigs(message.call);
+        return;
       case 'export':
-        void exportAll(message.call);
+        void exportAll(message.call, message.choice);
         return;
       case 'listed':
         exports.get(message.call)?.listed(message.file);
@@ -44,10 +82,38 @@ export function serveDesign(port: Port<FromWorker, ToWorker>, font: StrokeFont):
     }
   }
 
-  async function exportAll(call: number): Promise<void> {
-    const output = session.output();
+  function design(of: Draft, revision: number, shared?: Shared): void {
+    const designed = session.design(of, revision, shared);
+    port.post({ kind: 'designed', patch: designedPatch(sent, designed) });
+    sent = designed;
+  }
+
+  /** The client sends no other draft before it has this one's design. */
+  async function designShared(of: Draft, revision: number): Promise<void> {
+    try {
+      design(of, revision, await sharer.share(session.toShare(of), of.sharing));
+    } catch (problem) {
+      port.post({ kind: 'failed', revision, call: null, reason: String(problem) });
+    }
+  }
+
+  async function studyJigs(call: number): Promise<void> {
+    try {
+      const outcome = await sharer.study(session.toShare(sentDraft()));
+      port.post({ kind: 'studied-jigs', call, outcome });
+    } catch (problem) {
+      port.post({ kind: 'failed', revision: null, call, reason: String(problem) });
+    }
+  }
+
+  function sentDraft(): Draft {
+    if (draft === null) throw new RangeError('serveDesign: nothing can be tried on before a draft is sent');
+    return draft;
+  }
+
+  async function exportAll(call: number, choice: OutputChoice): Promise<void> {
+    const { value: output, findings } = session.output(choice);
     if (output === null) {
-      const findings = sent.findings.map(({ finding }) => finding);
       port.post({ kind: 'refused', call, findings });
       return;
     }
@@ -64,7 +130,7 @@ export function serveDesign(port: Port<FromWorker, ToWorker>, font: StrokeFont):
     const listed: ListedFile[] = [];
     let stopped = false;
     /** Hands a file over and waits until it is written; undefined when the export has been stopped. */
-    const written = ({ path, text }: BundleFile): Promise<WrittenFile | undefined> =>
+    const written = ({ path, content }: BundleFile): Promise<WrittenFile | undefined> =>
       new Promise((resolve) => {
         exports.set(call, {
           listed: resolve,
@@ -73,9 +139,9 @@ export function serveDesign(port: Port<FromWorker, ToWorker>, font: StrokeFont):
             resolve(undefined);
           },
         });
-        port.post({ kind: 'file', call, file: { path, text } });
+        port.post({ kind: 'file', call, file: { path, content } });
       });
-    for (const step of output.steps()) {
+    for await (const step of output.steps({ stop: () => stopped, paperFonts: loadPaperFonts })) {
       if (hasErrors(step.findings)) {
         port.post({ kind: 'refused', call, findings: step.findings });
         return;
@@ -88,7 +154,7 @@ export function serveDesign(port: Port<FromWorker, ToWorker>, font: StrokeFont):
       }
       port.post({ kind: 'progress', call, done: step.done, of: step.of });
     }
-    await written({ path: 'manifest.json', text: output.manifest(listed) });
+    await written({ path: 'manifest.json', content: output.manifest(listed) });
     if (!stopped) port.post({ kind: 'exported', call, files: listed.length + 1 });
   }
 

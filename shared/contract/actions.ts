@@ -38,9 +38,12 @@ export const ACTIONS = [
   { id: 'go.standard', label: 'Shop standard', menu: 'View', shortcut: 'Mod+2' },
   { id: 'go.machine', label: 'Machine', menu: 'View', shortcut: 'Mod+3' },
   { id: 'go.output', label: 'Files out', menu: 'View', shortcut: 'Mod+4' },
+  { id: 'go.jigs', label: 'Jig plan', menu: 'View', shortcut: 'Mod+5' },
   { id: 'stage.seat', label: 'Show the seat', menu: 'View', shortcut: 'Alt+1', group: true },
   { id: 'stage.cabinet', label: 'Show the cabinet', menu: 'View', shortcut: 'Alt+2' },
   { id: 'stage.part', label: 'Show the part', menu: 'View', shortcut: 'Alt+3' },
+  { id: 'stage.screw', label: 'Show the screws', menu: 'View', shortcut: 'Alt+4' },
+  { id: 'stage.gaps', label: 'Show the gaps', menu: 'View', shortcut: 'Alt+5' },
   {
     id: 'order.only-attention',
     label: 'Only rows that need attention',

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import type { Channel } from './channels.ts';
+import { TAB_ID } from './tab.ts';
 
 /**
  * The contract between the renderer and the platform, the desktop shell or the browser host: for each channel
@@ -28,6 +29,12 @@ const saved = z.strictObject({
   download: z.string().optional(),
 });
 
+const tabId = z.string().regex(TAB_ID, 'must be a UUID in small letters');
+const tab = z.strictObject({ id: tabId, browser: tabId });
+
+/** What a file holds: text, or bytes of a file that is no text. */
+const content = z.union([z.string(), z.strictObject({ base64: z.base64() })]);
+
 const done = z.strictObject({ ok: z.literal(true) });
 
 export const MESSAGES = {
@@ -36,9 +43,17 @@ export const MESSAGES = {
     request: z.strictObject({ source: z.string().nullable() }),
     reply: z.union([opened, cancelled, failure]),
   },
-  /** Saves whole or not at all. Without a handle it asks where. */
+  /**
+   * Saves whole or not at all. Without a handle it asks where. `tab`: whose unsaved work this is; null for
+   * what is kept beside the order.
+   */
   'document.save': {
-    request: z.strictObject({ handle: z.string().nullable(), suggestedName: z.string(), text: z.string() }),
+    request: z.strictObject({
+      tab: tab.nullable(),
+      handle: z.string().nullable(),
+      suggestedName: z.string(),
+      text: z.string(),
+    }),
     reply: z.union([saved, cancelled, failure]),
   },
   'document.recent': {
@@ -48,14 +63,22 @@ export const MESSAGES = {
       documents: z.array(z.strictObject({ handle: z.string(), name: z.string(), folder: z.string() })),
     }),
   },
-  /** Keeps a snapshot of unsaved work, for after a crash. */
+  /** Keeps a snapshot of a tab's unsaved work, for after a crash. */
   'document.keep': {
-    request: z.strictObject({ name: z.string(), handle: z.string().nullable(), text: z.string() }),
+    request: z.strictObject({
+      tab,
+      name: z.string(),
+      handle: z.string().nullable(),
+      text: z.string(),
+    }),
     reply: z.union([done, failure]),
   },
-  /** The snapshot that an earlier run left behind, or null. */
+  /**
+   * The snapshot that this tab left before it was loaded again, or else the newest that a tab left which is
+   * gone; null when there is none. `open`: ids of the tabs that are open in this browser.
+   */
   'document.kept': {
-    request: z.strictObject({}),
+    request: z.strictObject({ tab, open: z.array(tabId) }),
     reply: z.strictObject({
       ok: z.literal(true),
       document: z
@@ -65,7 +88,7 @@ export const MESSAGES = {
   },
   /** Tells whether there is unsaved work, which guards the window's closing; the name is for its title. */
   'document.changed': {
-    request: z.strictObject({ unsaved: z.boolean(), name: z.string() }),
+    request: z.strictObject({ tab, unsaved: z.boolean(), name: z.string() }),
     reply: done,
   },
   /** Begins a folder of cut files; asks where. */
@@ -78,7 +101,7 @@ export const MESSAGES = {
     ]),
   },
   'output.write': {
-    request: z.strictObject({ job: z.string(), path: z.string(), text: z.string() }),
+    request: z.strictObject({ job: z.string(), path: z.string(), content }),
     reply: z.union([z.strictObject({ ok: z.literal(true), size: z.number(), sha256: z.string() }), failure]),
   },
   /** Moves the folder into its place, whole. */

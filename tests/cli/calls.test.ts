@@ -22,6 +22,27 @@ describe('a bad call ends with exit code 2 and says what would be accepted', () 
     [['make', order, order, '--out', out], `make takes one order; "${order}" is one too many`],
     [['make', order, '--out', out, '--units', 'cm'], '--units is "cm"; write in or mm'],
     [['make', order, '--out', out, '--jigs', 'all'], '--jigs is "all"; write edge or corner'],
+    [
+      ['make', order, '--out', out, '--formats', 'dxf,pdf'],
+      '--formats names "pdf"; write any of dxf,svg with commas, or none',
+    ],
+    [
+      ['make', order, '--out', out, '--lists', 'tables'],
+      '--lists names "tables"; write any of fit,schedule,parts,read-first with commas, or none',
+    ],
+    [
+      ['make', order, '--out', out, '--formats', 'none', '--lists', 'none'],
+      'No file is chosen; choose at least one of DXF, SVG, fit.csv, schedule.csv, parts.csv, read-first.txt.',
+    ],
+    [
+      ['make', order, '--out', out, '--only-jigs', 'B1,X9'],
+      'This order has no jig "X9"; its jigs are B1, B2, S1',
+    ],
+    [
+      ['make', order, '--out', out, '--only-jigs', 'B1,,S1'],
+      '--only-jigs is "B1,,S1"; write names with a comma between them',
+    ],
+    [['check', order, '--only-jigs', 'B1'], 'check writes nothing and takes no --only-jigs'],
     [['make', order, '--out', out, '--date', 'today'], '--date is "today"; write a date as YYYY-MM-DD'],
     [
       ['make', order, '--out', out, '--date', '2031-02-30'],

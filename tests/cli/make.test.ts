@@ -100,11 +100,11 @@ describe('overhang make', () => {
       '',
     ]);
     expect(lines('schedule.csv')).toEqual([
-      'room,cabinet,drawer,qty,style,edge,jig,kind,hand,overhang,overhang_mm',
-      ',B1,top,2,full overlay,bottom,B1,bottom fence,,"11/16""",17.4625',
-      ',B1,top,2,full overlay,left,S1,side spacer,,"1 7/16""",36.5125',
-      ',B1,bottom,2,full overlay,bottom,B2,bottom fence,,"2""",50.8',
-      ',B1,bottom,2,full overlay,left,S1,side spacer,,"1 7/16""",36.5125',
+      'room,cabinet,drawer,qty,style,edge,jig,kind,hand,overhang,overhang_mm,adjust_mm',
+      ',B1,top,2,full overlay,bottom,B1,bottom fence,,"11/16""",17.4625,0',
+      ',B1,top,2,full overlay,left,S1,side spacer,,"1 7/16""",36.5125,0',
+      ',B1,bottom,2,full overlay,bottom,B2,bottom fence,,"2""",50.8,0',
+      ',B1,bottom,2,full overlay,left,S1,side spacer,,"1 7/16""",36.5125,0',
       '',
     ]);
   });
@@ -198,6 +198,70 @@ describe('overhang make', () => {
     expect(code).toBe(0);
     expect(readdirSync(join(out, 'dxf')).every((name) => name.endsWith('_in.dxf'))).toBe(true);
     expect(readdirSync(join(out, 'svg')).every((name) => name.endsWith('_mm.svg'))).toBe(true);
+  });
+
+  test('writes only what is chosen: one format, one list, the parts of two jigs', async () => {
+    const out = join(folder, 'chosen');
+    const { code, out: said } = await call(
+      'make',
+      order,
+      '--formats',
+      'dxf',
+      '--lists',
+      'parts',
+      '--only-jigs',
+      'S1, B2',
+      '--out',
+      out,
+    );
+    expect(code).toBe(0);
+    const files = filesIn(out);
+    expect(files).toEqual(
+      expect.arrayContaining(['manifest.json', 'parts.csv', join('dxf', 'B2-plate_mm.dxf')]),
+    );
+    expect(
+      files.filter((name) => !/^(manifest\.json|parts\.csv|dxf.(S1|B2)-[\w-]+_mm\.dxf)$/.test(name)),
+    ).toEqual([]);
+    expect(said).toMatch(/^2 jigs of \d+, /m);
+    expect(said).toContain(`${files.length} files in ${out}\n`);
+    const { left_out } = z
+      .object({ left_out: z.object({ kinds: z.array(z.string()), jigs: z.array(z.string()) }) })
+      .parse(JSON.parse(read(join(out, 'manifest.json'))));
+    expect(left_out.kinds).toEqual(['svg', 'fit', 'schedule', 'read-first']);
+    expect(left_out.jigs).toContain('B1');
+    expect(left_out.jigs.filter((id) => ['S1', 'B2'].includes(id))).toEqual([]);
+  });
+
+  test('writes lists only with --formats none', async () => {
+    const out = join(folder, 'lists');
+    const { code } = await call('make', order, '--formats', 'none', '--out', out);
+    expect(code).toBe(0);
+    expect(filesIn(out)).toEqual(['fit.csv', 'manifest.json', 'parts.csv', 'read-first.txt', 'schedule.csv']);
+    expect(read(join(out, 'parts.csv'))).not.toMatch(/dxf\/|svg\//);
+  });
+
+  test('shares jigs with --jigs-share: fewer of them, and the schedule says what is left to adjust', async () => {
+    const uneven = join(folder, 'uneven.csv');
+    const rows = [18, 19, 20].map(
+      (width, index) => `B${index},one,1,full overlay,${width},8,lap ${12 + index / 2} mm`,
+    );
+    writeFileSync(uneven, ['cabinet,drawer,qty,style,opening_w,opening_h,bottom', ...rows].join('\n'));
+    const fences = async (...words: readonly string[]) => {
+      const out = join(folder, `uneven-${words.join('')}`);
+      const { code } = await call('make', uneven, '--formats', 'none', ...words, '--out', out);
+      expect(code).toBe(0);
+      const schedule = read(join(out, 'schedule.csv')).split('\r\n').slice(1, -1);
+      const cells = schedule.map((row) => row.split(',')).filter((row) => row[5] === 'bottom');
+      return { jigs: new Set(cells.map((row) => row[6])).size, left: cells.map((row) => Number(row.at(-1))) };
+    };
+    expect(await fences()).toEqual({ jigs: 3, left: [0, 0, 0] });
+    const shared = await fences('--jigs-share', 'fewest');
+    // The one in the middle serves all three with the least to adjust.
+    expect(shared.jigs).toBe(1);
+    expect(shared.left.toSorted((a, b) => a - b)).toEqual([-0.5, 0, 0.5]);
+    const { code, err } = await call('make', uneven, '--jigs-share', 'some', '--out', join(folder, 'none'));
+    expect(code).toBe(2);
+    expect(err).toContain('--jigs-share is "some"; write each, fewest, or a whole number of jigs');
   });
 
   test('tells a long order’s progress', async () => {

@@ -1,7 +1,8 @@
-import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { temporaryFolder } from '../cli/temporary.ts';
+import { TAB } from '../messages/tabs.ts';
 import { electronBinary } from './binary.ts';
 import { answerDialogs, buildDesktop, jobOf, startDesktop, type Desktop } from './start.ts';
 
@@ -71,14 +72,14 @@ describe.skipIf(missing !== null)('the desktop program', () => {
     await answerDialogs(program, { open: table, save: project });
     expect(await send('document.open', { source: null })).toMatchObject({ ok: true, text: 'cabinet' });
     expect(
-      await send('document.save', { handle: null, suggestedName: 'a.overhang', text: '{}' }),
+      await send('document.save', { tab: null, handle: null, suggestedName: 'a.overhang', text: '{}' }),
     ).toMatchObject({ ok: true });
     expect(readFileSync(project, 'utf8')).toBe('{}');
     const place = join(data, 'out');
     mkdirSync(place);
     await answerDialogs(program, { open: place });
     const job = jobOf(await send('output.begin', { suggestedName: 'jigs' }));
-    await send('output.write', { job, path: 'dxf/a_mm.dxf', text: 'EOF' });
+    await send('output.write', { job, path: 'dxf/a_mm.dxf', content: 'EOF' });
     expect(await send('output.finish', { job })).toEqual({ ok: true, place: join(place, 'jigs') });
     expect(readFileSync(join(place, 'jigs/dxf/a_mm.dxf'), 'utf8')).toBe('EOF');
   });
@@ -97,7 +98,7 @@ describe.skipIf(missing !== null)('the desktop program', () => {
 
   test('unsaved work: keep open stays, discard closes', async () => {
     const { program, send } = await start();
-    await send('document.changed', { unsaved: true, name: 'Kitchen' });
+    await send('document.changed', { tab: TAB, unsaved: true, name: 'Kitchen' });
     const close = () =>
       program.evaluate(({ BrowserWindow }) =>
         BrowserWindow.getAllWindows().forEach((window) => window.close()),
@@ -115,15 +116,14 @@ describe.skipIf(missing !== null)('the desktop program', () => {
 
   test('work that was kept outlasts a crash of the program', async () => {
     const { data, program, send } = await start();
-    await send('document.keep', { name: 'Kitchen', handle: null, text: '{"a":1}' });
+    await send('document.keep', { tab: TAB, name: 'Kitchen', handle: null, text: '{"a":1}' });
     const ended = new Promise((resolve) => program.process().once('exit', resolve));
     program.process().kill('SIGKILL');
     await ended;
-    const again = await start([], data);
-    expect(existsSync(join(data, 'recovery'))).toBe(true);
-    // The page has asked already; what was left stays until it is settled.
-    expect(await again.send('document.kept', {})).toMatchObject({
-      document: { name: 'Kitchen', text: '{"a":1}' },
-    });
+    await start([], data);
+    // The page has asked already; what was left stays until it is settled, under the page's own id.
+    const kept = () =>
+      readdirSync(join(data, 'recovery')).map((name) => readFileSync(join(data, 'recovery', name), 'utf8'));
+    await expect.poll(kept).toEqual([expect.stringContaining('{\\"a\\":1}')]);
   });
 });

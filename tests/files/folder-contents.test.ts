@@ -1,17 +1,16 @@
 import { describe, expect, test } from 'vitest';
 import { bundleOrder } from '../../core/bundle.ts';
 import { folderContents } from '../../core/files/folder-contents.ts';
+import { bundleFiles } from '../pipeline/bundle-files.ts';
 import { demo } from '../pipeline/demo.ts';
 import { readMachine } from '../jigs/setups.ts';
 
 describe('folderContents', () => {
-  test('lists the very files that are written, in their order, and the manifest', () => {
+  test('lists the very files that are written, in their order, and the manifest', async () => {
     const machine = readMachine('router');
     const inches = { ...machine, dxf: { ...machine.dxf, unit: 'in' as const } };
     const { design, workshop } = demo('boathouse-frameless', inches, 'edge');
-    const written = [...bundleOrder(design, [], workshop)].flatMap(({ files }) =>
-      files.map(({ path }) => path),
-    );
+    const written = (await bundleFiles(bundleOrder(design, [], workshop))).map(({ path }) => path);
     const listed = folderContents(design.parts, 'in').map(({ path }) => path);
     expect(listed).toEqual([...written, 'manifest.json']);
     expect(listed.length).toBeGreaterThan(10);

@@ -16,6 +16,7 @@ export const LAYERS: Readonly<Record<Operation, LayerStyle>> = {
   drill: style('DRILL', 3, '#00c000'),
   pocket: style('POCKET-2', 4, '#00c0c0'),
   'cut-inner': style('CUT_INNER', 6, '#c000c0'),
+  tab: style('TABS', 2, '#b08a00'),
   'cut-outer': style('CUT_OUTER', 1, '#ff0000'),
 };
 

@@ -3,19 +3,27 @@ import { turnAway } from '../../electron/host/gate.ts';
 
 const AUTHORITY = '127.0.0.1:8080';
 const ORIGIN = `http://${AUTHORITY}`;
+const KEY = 'k'.repeat(64);
+const LOCK = { authority: AUTHORITY, key: KEY };
 
 const post = (headers: Record<string, string>, pathname = '/message/app.about') =>
   turnAway(
     {
       method: 'POST',
       pathname,
-      headers: { host: AUTHORITY, origin: ORIGIN, 'content-type': 'application/json', ...headers },
+      headers: {
+        host: AUTHORITY,
+        origin: ORIGIN,
+        'content-type': 'application/json',
+        'overhang-key': KEY,
+        ...headers,
+      },
     },
-    AUTHORITY,
+    LOCK,
   )?.status ?? 200;
 
 const get = (headers: Record<string, string>, pathname = '/') =>
-  turnAway({ method: 'GET', pathname, headers: { host: AUTHORITY, ...headers } }, AUTHORITY)?.status ?? 200;
+  turnAway({ method: 'GET', pathname, headers: { host: AUTHORITY, ...headers } }, LOCK)?.status ?? 200;
 
 describe('turnAway', () => {
   test('lets our own page in', () => {
@@ -52,10 +60,24 @@ describe('turnAway', () => {
   });
 
   test('turns away a message without an origin', () => {
-    const headers = { host: AUTHORITY, 'content-type': 'application/json' };
-    expect(turnAway({ method: 'POST', pathname: '/message/app.about', headers }, AUTHORITY)?.status).toBe(
-      403,
-    );
+    const headers = { host: AUTHORITY, 'content-type': 'application/json', 'overhang-key': KEY };
+    expect(turnAway({ method: 'POST', pathname: '/message/app.about', headers }, LOCK)?.status).toBe(403);
+  });
+
+  test.each(['', 'k'.repeat(63), `${'k'.repeat(63)}K`, 'k'.repeat(65), `${'k'.repeat(64)}, x`])(
+    'turns away messages and uploads with the key %j, and says where the right one is',
+    (key) => {
+      expect(post({ 'overhang-key': key })).toBe(403);
+      expect(post({ 'overhang-key': key, 'content-type': 'application/octet-stream' }, '/upload')).toBe(403);
+      const { 'overhang-key': _, ...without } = { 'overhang-key': key, host: AUTHORITY, origin: ORIGIN };
+      const away = turnAway({ method: 'POST', pathname: '/message/app.about', headers: without }, LOCK);
+      expect(away?.reason).toContain('open the whole address that the host printed');
+    },
+  );
+
+  test('gives the page itself without a key, which holds no work', () => {
+    expect(get({})).toBe(200);
+    expect(get({}, '/assets/main.js')).toBe(200);
   });
 
   test.each(['text/plain', 'application/x-www-form-urlencoded', 'multipart/form-data', ''])(
@@ -77,6 +99,6 @@ describe('turnAway', () => {
 
   test.each(['OPTIONS', 'PUT', 'DELETE', 'PATCH', 'TRACE'])('answers nothing to %s', (method) => {
     const headers = { host: AUTHORITY, origin: ORIGIN, 'content-type': 'application/json' };
-    expect(turnAway({ method, pathname: '/', headers }, AUTHORITY)?.status).toBe(405);
+    expect(turnAway({ method, pathname: '/', headers }, LOCK)?.status).toBe(405);
   });
 });

@@ -36,7 +36,9 @@ describe('the built browser host', () => {
     async (signal) => {
       const { child, said, ended } = await start();
       const [, address = ''] =
-        /^Overhang is at (http:\/\/127\.0\.0\.1:\d+\/)\nStop it with Ctrl\+C\.\n$/.exec(said.out) ?? [];
+        /^Overhang is at (http:\/\/127\.0\.0\.1:\d+\/#key=[0-9a-f]{64})\nStop it with Ctrl\+C\.\n$/.exec(
+          said.out,
+        ) ?? [];
       expect(await (await fetch(address)).text()).toBe('<title>Built</title>');
       child.kill(signal);
       expect(await ended).toEqual([0, null]);

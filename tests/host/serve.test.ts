@@ -11,6 +11,7 @@ import { serve, type Host } from '../../electron/host/serve.ts';
 import { CHANNELS } from '../../shared/contract/channels.ts';
 import { temporaryFolder } from '../cli/temporary.ts';
 import { makePage } from '../main/fakes/page.ts';
+import { TAB, tabOf } from '../messages/tabs.ts';
 
 const folder = temporaryFolder();
 let host: Host;
@@ -23,10 +24,13 @@ afterAll(() => host.stop());
 
 const origin = (): string => new URL(host.address).origin;
 
+/** What the page shows of the printed address. */
+const key = (): string => new URL(host.address).hash.slice('#key='.length);
+
 const send = async (channel: string, message: unknown): Promise<unknown> => {
   const response = await fetch(`${origin()}/message/${channel}`, {
     method: 'POST',
-    headers: { 'Content-Type': 'application/json', Origin: origin() },
+    headers: { 'Content-Type': 'application/json', Origin: origin(), 'Overhang-Key': key() },
     body: JSON.stringify(message),
   });
   expect(response.status).toBe(200);
@@ -36,7 +40,7 @@ const send = async (channel: string, message: unknown): Promise<unknown> => {
 const upload = async (name: string, bytes: Uint8Array): Promise<string> => {
   const response = await fetch(`${origin()}/upload?name=${encodeURIComponent(name)}`, {
     method: 'POST',
-    headers: { 'Content-Type': 'application/octet-stream', Origin: origin() },
+    headers: { 'Content-Type': 'application/octet-stream', Origin: origin(), 'Overhang-Key': key() },
     body: new Uint8Array(bytes),
   });
   return z.object({ token: z.string() }).parse(await response.json()).token;
@@ -91,7 +95,7 @@ describe('the page', () => {
 
 describe('who may talk to it', () => {
   test('it listens on 127.0.0.1 and nowhere else', async () => {
-    expect(host.address).toMatch(/^http:\/\/127\.0\.0\.1:\d+\/$/);
+    expect(host.address).toMatch(/^http:\/\/127\.0\.0\.1:\d+\/#key=[0-9a-f]{64}$/);
     const others = Object.values(networkInterfaces())
       .flatMap((list) => list ?? [])
       .map(({ address }) => address)
@@ -112,7 +116,8 @@ describe('who may talk to it', () => {
     const path = '/message/app.about';
     expect((await raw(path, { ...json, Origin: 'https://example.invalid' }, 'POST')).status).toBe(403);
     expect((await raw(path, json, 'POST')).status).toBe(403);
-    expect((await raw(path, { Origin: origin(), 'Content-Type': 'text/plain' }, 'POST')).status).toBe(415);
+    const keyed = { Origin: origin(), 'Overhang-Key': key() };
+    expect((await raw(path, { ...keyed, 'Content-Type': 'text/plain' }, 'POST')).status).toBe(415);
     expect((await raw(path, { Origin: 'https://example.invalid' }, 'OPTIONS')).status).toBe(405);
   });
 });
@@ -125,7 +130,7 @@ describe('messages', () => {
   });
 
   test('what is no JSON, no UTF-8 or no place of ours is told so', async () => {
-    const headers = { 'Content-Type': 'application/json', Origin: origin() };
+    const headers = { 'Content-Type': 'application/json', Origin: origin(), 'Overhang-Key': key() };
     const post = async (path: string, body: string | Uint8Array<ArrayBuffer>) =>
       (await fetch(`${origin()}${path}`, { method: 'POST', headers, body })).status;
     expect(await post('/message/app.about', '{')).toBe(400);
@@ -137,7 +142,7 @@ describe('messages', () => {
   test('more bytes than any order has are not taken in', async () => {
     const { status } = await fetch(`${origin()}/upload?name=a.csv`, {
       method: 'POST',
-      headers: { 'Content-Type': 'application/octet-stream', Origin: origin() },
+      headers: { 'Content-Type': 'application/octet-stream', Origin: origin(), 'Overhang-Key': key() },
       body: new Uint8Array(32 * 1024 * 1024 + 1),
     });
     expect(status).toBe(413);
@@ -148,13 +153,35 @@ describe('messages', () => {
     expect(await send('app.about', {})).toMatchObject({ ok: true, platform: 'browser' });
   });
 
+  test('without the key, or with that of another start, not even the snapshot of unsaved work is told', async () => {
+    await send('document.keep', { tab: TAB, name: 'a', handle: null, text: 'secret' });
+    const other = await serve(places());
+    const wrong = new URL(other.address).hash.slice('#key='.length);
+    await other.stop();
+    expect(wrong).not.toBe(key());
+    for (const shown of [undefined, '', wrong]) {
+      const response = await fetch(`${origin()}/message/document.kept`, {
+        method: 'POST',
+        headers: {
+          'Content-Type': 'application/json',
+          Origin: origin(),
+          ...(shown === undefined ? {} : { 'Overhang-Key': shown }),
+        },
+        body: JSON.stringify({ tab: tabOf(2), open: [] }),
+      });
+      expect(response.status).toBe(403);
+      expect(await response.text()).not.toContain('secret');
+    }
+    await send('document.changed', { tab: TAB, unsaved: false, name: 'a' });
+  });
+
   test('unsaved work outlasts the host', async () => {
     const document = { name: 'a', handle: null, text: '½' };
     const first = host;
-    await send('document.keep', document);
+    await send('document.keep', { tab: TAB, ...document });
     host = await serve(places());
     await first.stop();
-    expect(await send('document.kept', {})).toEqual({ ok: true, document });
+    expect(await send('document.kept', { tab: tabOf(2), open: [] })).toEqual({ ok: true, document });
   });
 });
 
@@ -192,7 +219,7 @@ describe('documents', () => {
     ['no extension', 'no%20extension.overhang'],
     ['a".csv', 'a-.csv'],
   ])('save of %j gives a download that the browser saves under its name', async (suggestedName, header) => {
-    const saved = await send('document.save', { handle: null, suggestedName, text: '{"½":1}' });
+    const saved = await send('document.save', { tab: TAB, handle: null, suggestedName, text: '{"½":1}' });
     const { download } = z.object({ download: z.string() }).parse(saved);
     const response = await fetch(`${origin()}${download}`);
     expect(response.headers.get('content-disposition')).toBe(`attachment; filename*=UTF-8''${header}`);
@@ -217,7 +244,7 @@ describe('cut files', () => {
     for (const path of paths) {
       const text = FILES[path];
       const sha256 = createHash('sha256').update(text).digest('hex');
-      expect(await send('output.write', { job, path, text })).toEqual({
+      expect(await send('output.write', { job, path, content: text })).toEqual({
         ok: true,
         size: text.length,
         sha256,
@@ -242,9 +269,9 @@ describe('cut files', () => {
   test('take no path twice, also not in capitals, and none that leads out', async () => {
     const begun = await send('output.begin', { suggestedName: 'jigs' });
     const { job } = z.object({ job: z.string() }).parse(begun);
-    expect(await send('output.write', { job, path: 'a.dxf', text: '' })).toMatchObject({ ok: true });
+    expect(await send('output.write', { job, path: 'a.dxf', content: '' })).toMatchObject({ ok: true });
     for (const path of ['a.dxf', 'A.DXF', '../a.dxf', '/a.dxf']) {
-      expect(await send('output.write', { job, path, text: '' })).toMatchObject({ ok: false });
+      expect(await send('output.write', { job, path, content: '' })).toMatchObject({ ok: false });
     }
     expect(await send('output.discard', { job })).toEqual({ ok: true });
     expect(await send('output.finish', { job })).toMatchObject({ ok: false });

@@ -6,6 +6,7 @@ import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest'
 import { build } from 'vite';
 import { serve, type Host } from '../../electron/host/serve.ts';
 import { temporaryFolder } from '../cli/temporary.ts';
+import { TAB } from '../messages/tabs.ts';
 import { launchBrowser } from '../readers/browser.ts';
 
 // The renderer's way to the platform, in a page of its own that is served as the program is.
@@ -100,6 +101,7 @@ describe('send, in a browser', () => {
   test('document.save downloads the file under its name', async () => {
     const coming = page.waitForEvent('download');
     const saved = await send('document.save', {
+      tab: TAB,
       handle: null,
       suggestedName: 'Küche 2.overhang',
       text: '{"½":1}',
@@ -114,7 +116,7 @@ describe('send, in a browser', () => {
   test('output.finish downloads the cut files as a zip', async () => {
     const begun = await send('output.begin', { suggestedName: 'jigs' });
     const job = typeof begun === 'object' && begun !== null && 'job' in begun ? begun.job : '';
-    await send('output.write', { job, path: 'dxf/a_mm.dxf', text: 'EOF' });
+    await send('output.write', { job, path: 'dxf/a_mm.dxf', content: 'EOF' });
     const coming = page.waitForEvent('download');
     expect(await send('output.finish', { job })).toMatchObject({ ok: true, place: 'jigs.zip' });
     const download = await coming;
@@ -128,13 +130,13 @@ describe('send, in a browser', () => {
       asked.push(dialog.type());
       void dialog.accept();
     });
-    await send('document.changed', { unsaved: true, name: 'a' });
+    await send('document.changed', { tab: TAB, unsaved: true, name: 'a' });
     // Browsers ask only once the page was touched.
     await page.mouse.click(10, 10);
     await page.reload();
     expect(asked).toEqual(['beforeunload']);
-    await send('document.changed', { unsaved: true, name: 'a' });
-    await send('document.changed', { unsaved: false, name: 'a' });
+    await send('document.changed', { tab: TAB, unsaved: true, name: 'a' });
+    await send('document.changed', { tab: TAB, unsaved: false, name: 'a' });
     await page.mouse.click(10, 10);
     await page.reload();
     expect(asked).toEqual(['beforeunload']);
@@ -147,8 +149,10 @@ describe('send, in a browser', () => {
       ok: false,
       reason: 'The browser host does not answer; start it again, this page stays as it is.',
     };
-    expect(await send('document.save', { handle: null, suggestedName: 'a.json', text: '' })).toEqual(gone);
-    expect(await send('document.kept', {})).toEqual({ ok: true, document: null });
+    expect(
+      await send('document.save', { tab: TAB, handle: null, suggestedName: 'a.json', text: '' }),
+    ).toEqual(gone);
+    expect(await send('document.kept', { tab: TAB, open: [] })).toEqual({ ok: true, document: null });
     const chooser = page.waitForEvent('filechooser');
     const opened = send('document.open', { source: null });
     await (await chooser).setFiles(csv('a.csv', 'a'));

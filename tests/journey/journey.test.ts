@@ -116,8 +116,13 @@ describe('the whole job in the browser host', () => {
     await press('Show the seat');
   });
 
-  test('the cut files come out, and their overhangs measure what the screen says', async () => {
+  test('the cut files of picked jigs come out, and their overhangs measure what the screen says', async () => {
     await press('Files out');
+    await page.getByLabel('Jigs', { exact: true }).selectOption('picked');
+    for (const id of ['B3', 'B7']) {
+      await page.getByRole('checkbox', { name: new RegExp(`^${id} bottom fence`) }).check();
+    }
+    await page.getByRole('checkbox', { name: /^SVG/ }).uncheck();
     const download = page.waitForEvent('download', { timeout: 120_000 });
     await page
       .getByRole('main')
@@ -135,10 +140,29 @@ describe('the whole job in the browser host', () => {
       return new TextDecoder().decode(bytes);
     };
     expect(text('manifest.json')).toContain('overhang-manifest');
+    const others = names.filter(
+      (name) => !/\/(?:dxf\/B[37]-[^/]+\.dxf|[\w-]+\.(?:csv|txt|json))$/.test(name),
+    );
+    expect(others).toEqual([]);
     const part = (id: string) => measuredPart(readWithDxfParser(text(`dxf/${id}_mm.dxf`)).entities);
     expect(hookedReach(part('B3-plate'), part('B3-lip'))).toBeCloseTo((11 / 16) * INCH, 2);
     expect(hookedReach(part('B7-plate'), part('B7-lip'))).toBeCloseTo(2 * INCH, 2);
     await press('Bench');
+  });
+
+  test('after an edit the page says that the files are from before it, until the edit is taken back', async () => {
+    await cell(1, 'Style').dblclick();
+    await page.keyboard.press('Control+A');
+    await page.keyboard.type('partial overlay');
+    await page.keyboard.press('Enter');
+    await press('Files out');
+    const main = page.getByRole('main');
+    await expect.poll(() => main.getByText('What was written is from before the change.').count()).toBe(1);
+    expect(await main.getByRole('link', { name: 'Download the folder' }).count()).toBe(1);
+    await press('Undo');
+    await expect.poll(() => main.getByText(/^✓ Written: \d+ files/).count()).toBe(1);
+    await press('Bench');
+    await shows(1, 'Left overhang', '1 7/16"');
   });
 
   test('the document is saved, and opened again the same', async () => {

@@ -15,8 +15,8 @@ const words = fc.string({ unit: 'grapheme', minLength: 1 }).filter((text) => tex
 
 const layers: fc.Arbitrary<MachineProfile['layers']> = fc
   .tuple(
-    fc.uniqueArray(fc.stringMatching(/^[A-Z0-9_-]{1,31}$/), { minLength: 5, maxLength: 5 }),
-    fc.array(fc.integer({ min: 1, max: 255 }), { minLength: 5, maxLength: 5 }),
+    fc.uniqueArray(fc.stringMatching(/^[A-Z0-9_-]{1,31}$/), { minLength: 6, maxLength: 6 }),
+    fc.array(fc.integer({ min: 1, max: 255 }), { minLength: 6, maxLength: 6 }),
     fc.stringMatching(/^#[0-9a-f]{6}$/),
   )
   .map(([names, indexes, color]) => {
@@ -30,9 +30,27 @@ const layers: fc.Arbitrary<MachineProfile['layers']> = fc
       drill: layer(1),
       pocket: layer(2),
       'cut-inner': layer(3),
-      'cut-outer': layer(4),
+      tab: layer(4),
+      'cut-outer': layer(5),
     };
   });
+
+/** mm. Stock that is longer than its margins, a spacing and a margin that every cut below passes. */
+const stock = fc.record({
+  name: words,
+  width: fc.double({ min: 250, max: 5000, noNaN: true }),
+  height: fc.double({ min: 250, max: 5000, noNaN: true }),
+  count: fc.oneof(fc.constant(null), fc.nat(99)),
+  offcut: fc.boolean(),
+});
+
+const sheets: fc.Arbitrary<MachineProfile['sheets']> = fc.record({
+  stock: fc.uniqueArray(stock, { minLength: 1, maxLength: 4, selector: ({ name }) => name }),
+  edgeMargin: fc.double({ min: 25, max: 100, noNaN: true }),
+  spacing: fc.double({ min: 50, max: 100, noNaN: true }),
+  turn: fc.constantFrom('quarter' as const, 'half' as const, 'none' as const),
+  effort: fc.nat(10_000),
+});
 
 /** Every laser profile that can be written down. */
 const anyLaser: fc.Arbitrary<MachineProfile> = fc.record({
@@ -40,6 +58,12 @@ const anyLaser: fc.Arbitrary<MachineProfile> = fc.record({
   note: fc.string({ unit: 'grapheme' }),
   kind: fc.constant('laser' as const),
   sheet: fc.record({ material: words, thickness: length }),
+  sheets,
+  tabs: fc.record({
+    use: fc.constantFrom('none' as const, 'marks' as const),
+    width: length,
+    spacing: fc.double({ min: 200, max: 900, noNaN: true }),
+  }),
   kerf: lengthOrZero,
   compensation: fc.constantFrom('file' as const, 'machine' as const),
   joint: fc.constantFrom('pin' as const, 'key' as const),

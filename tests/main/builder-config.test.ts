@@ -4,6 +4,7 @@ import { resolve } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { z } from 'zod';
 import configuration from '../../electron-builder.config.ts';
+import { publisherOf, refusePlaceholders } from '../../electron/publisher.ts';
 import packageJson from '../../package.json';
 import { isDocumentName, PROJECT_EXTENSIONS } from '../../shared/document-kinds.ts';
 
@@ -22,7 +23,9 @@ const schema: unknown = load('app-builder-lib/scheme.json');
 
 describe('electron-builder configuration', () => {
   test('passes the check of electron-builder', () => {
-    expect(() => validateSchema(schema, structuredClone(configuration))).not.toThrow();
+    // The check fills in what it finds missing, so it gets a copy; a function cannot be copied.
+    const { beforePack, ...rest } = configuration;
+    expect(() => validateSchema(schema, { ...structuredClone(rest), beforePack })).not.toThrow();
     expect(() => validateSchema(schema, { ...configuration, electronFusses: {} })).toThrow('electronFusses');
   });
 
@@ -73,5 +76,61 @@ describe('electron-builder configuration', () => {
       expect([picture.readUInt32BE(16), picture.readUInt32BE(20)]).toEqual([size, size]);
     }
     expect(existsSync(resolve(ROOT, 'assets/icons/icon.svg'))).toBe(true);
+  });
+});
+
+describe('publisherOf', () => {
+  // The form of Debian Policy 5.6.2 (Maintainer) and 5.6.23 (Homepage), from memory.
+  const GIVEN = {
+    OVERHANG_HOMEPAGE: 'https://jigs.example/',
+    OVERHANG_MAINTAINER: 'A. Shop <a@jigs.example>',
+  };
+  const DEB = [{ name: 'AppImage' }, { name: 'deb' }];
+
+  test('takes the environment first, then package.json, an author as text or as a record', () => {
+    const fields = {
+      homepage: 'https://other.example',
+      author: { name: 'B. Shop', email: 'b@other.example' },
+    };
+    expect(publisherOf(fields, GIVEN)).toEqual({
+      homepage: 'https://jigs.example/',
+      maintainer: 'A. Shop <a@jigs.example>',
+      missing: [],
+    });
+    expect(publisherOf(fields, { OVERHANG_HOMEPAGE: '' })).toEqual({
+      homepage: 'https://other.example',
+      maintainer: 'B. Shop <b@other.example>',
+      missing: [],
+    });
+    expect(publisherOf({ ...fields, author: 'C. Shop <c@other.example>' }, {}).maintainer).toBe(
+      'C. Shop <c@other.example>',
+    );
+  });
+
+  test('refuses a deb without a publisher, says what to set, and lets all else be built', () => {
+    const nobody = publisherOf({}, {});
+    expect(nobody.missing).toHaveLength(2);
+    expect(() => refusePlaceholders(nobody, DEB)).toThrow(
+      /A deb names its publisher\. Set OVERHANG_HOMEPAGE .*; and OVERHANG_MAINTAINER .*Name <mail@address>/,
+    );
+    for (const name of ['AppImage', 'nsis', 'dmg', 'dir']) refusePlaceholders(nobody, [{ name }]);
+    refusePlaceholders(publisherOf({}, GIVEN), DEB);
+  });
+
+  test.each([
+    ['OVERHANG_HOMEPAGE', 'jigs.example'],
+    ['OVERHANG_HOMEPAGE', 'https://overhang.invalid/'],
+    ['OVERHANG_MAINTAINER', 'A. Shop'],
+    ['OVERHANG_MAINTAINER', 'a@jigs.example'],
+    ['OVERHANG_MAINTAINER', 'A. Shop <a@shop.invalid>'],
+  ])('does not count %s=%s as given', (name, value) => {
+    const { missing } = publisherOf({}, { ...GIVEN, [name]: value });
+    expect(missing.map((words) => words.split(' ')[0])).toEqual([name]);
+  });
+
+  test('electron-builder calls it before it packs anything, and asks for no field that is not there', async () => {
+    expect(configuration.beforePack).toBeTypeOf('function');
+    expect(configuration.linux?.maintainer).toMatch(/^.+ <.+@.+>$/);
+    expect(configuration.extraMetadata).toHaveProperty('homepage', expect.stringMatching(/^https?:/));
   });
 });

@@ -6,6 +6,7 @@ import { startProgram } from '../../electron/main/program.ts';
 import { NOTICES } from '../../shared/contract/bridge.ts';
 import { CHANNELS } from '../../shared/contract/channels.ts';
 import { temporaryFolder } from '../cli/temporary.ts';
+import { TAB } from '../messages/tabs.ts';
 import { makePage } from './fakes/page.ts';
 import { cancellable, fakeShell } from './fakes/shell.ts';
 
@@ -122,7 +123,7 @@ describe('messages', () => {
     writeFileSync(path, '{}');
     expect(await send('document.open', { source: path })).toMatchObject({ ok: false });
     expect(
-      await send('document.save', { handle: path, suggestedName: 'a.overhang', text: 'x' }),
+      await send('document.save', { tab: TAB, handle: path, suggestedName: 'a.overhang', text: 'x' }),
     ).toMatchObject({ ok: false });
     expect(readFileSync(path, 'utf8')).toBe('{}');
   });
@@ -134,12 +135,12 @@ describe('messages', () => {
     answers.save.push(join(data, 'a.overhang'));
     expect(await send('document.open', { source: null })).toMatchObject({ ok: true, text: 'cabinet' });
     expect(
-      await send('document.save', { handle: null, suggestedName: 'a.overhang', text: '{}' }),
+      await send('document.save', { tab: TAB, handle: null, suggestedName: 'a.overhang', text: '{}' }),
     ).toMatchObject({ ok: true, name: 'a.overhang' });
     expect(readFileSync(join(data, 'a.overhang'), 'utf8')).toBe('{}');
     const begun = await send('output.begin', { suggestedName: 'jigs' });
     const job = typeof begun === 'object' && begun !== null && 'job' in begun ? begun.job : '';
-    await send('output.write', { job, path: 'manifest.json', text: '{}' });
+    await send('output.write', { job, path: 'manifest.json', content: '{}' });
     const place = join(data, 'jigs');
     expect(await send('output.finish', { job })).toEqual({ ok: true, place });
     await send('output.show', { place });
@@ -160,7 +161,7 @@ describe('messages', () => {
 });
 
 describe('the window', () => {
-  const UNSAVED = { unsaved: true, name: 'Kitchen' };
+  const UNSAVED = { tab: TAB, unsaved: true, name: 'Kitchen' };
 
   test('has the document in its title, whatever the page calls itself', async () => {
     const { named, send, window } = await started();
@@ -202,7 +203,7 @@ describe('the window', () => {
     window().close();
     await settled();
     expect(named('send')).toEqual([[NOTICES.action, 'file.save']]);
-    await send('document.save', { handle: null, suggestedName: 'k.overhang', text: '{}' });
+    await send('document.save', { tab: TAB, handle: null, suggestedName: 'k.overhang', text: '{}' });
     expect(window().state.closed).toBe(false);
     await send('document.changed', { ...UNSAVED, unsaved: false });
     expect(window().state.closed).toBe(true);
@@ -216,7 +217,7 @@ describe('the window', () => {
       answers.save.push(answer);
       window().close();
       await settled();
-      await send('document.save', { handle: null, suggestedName: 'k.overhang', text: '{}' });
+      await send('document.save', { tab: TAB, handle: null, suggestedName: 'k.overhang', text: '{}' });
       await send('document.changed', { ...UNSAVED, unsaved: false });
       expect(window().state.closed).toBe(false);
     }
@@ -225,8 +226,8 @@ describe('the window', () => {
   test('discard: closes, and what was kept for a crash goes too', async () => {
     const { answers, appEvents, data, named, send, window } = await started();
     await send('document.changed', UNSAVED);
-    await send('document.keep', { name: 'Kitchen', handle: null, text: '{}' });
-    expect(readdirSync(join(data, 'recovery'))).toEqual(['unsaved.json']);
+    await send('document.keep', { tab: TAB, name: 'Kitchen', handle: null, text: '{}' });
+    expect(readdirSync(join(data, 'recovery'))).toEqual([`unsaved-${TAB.id}.json`]);
     answers.box.push(1);
     window().close();
     await settled();
@@ -256,13 +257,15 @@ describe('the window', () => {
 
   test('a page that crashed is loaded again and finds its work', async () => {
     const { data, named, send, window } = await started();
-    await send('document.kept', {});
-    await send('document.keep', { name: 'Kitchen', handle: null, text: '{"a":1}' });
+    await send('document.kept', { tab: TAB, open: [TAB.id] });
+    await send('document.keep', { tab: TAB, name: 'Kitchen', handle: null, text: '{"a":1}' });
     window().contentsEvents.emit('render-process-gone', {}, { reason: 'crashed' });
     expect(named('reload')).toHaveLength(1);
     window().contentsEvents.emit('render-process-gone', {}, { reason: 'clean-exit' });
     expect(named('reload')).toHaveLength(1);
-    expect(await send('document.kept', {})).toMatchObject({ document: { name: 'Kitchen', text: '{"a":1}' } });
+    expect(await send('document.kept', { tab: TAB, open: [TAB.id] })).toMatchObject({
+      document: { name: 'Kitchen', text: '{"a":1}' },
+    });
     expect(existsSync(join(data, 'recovery'))).toBe(true);
   });
 });

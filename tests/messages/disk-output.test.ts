@@ -37,8 +37,8 @@ describe('diskOutput', () => {
   test('shows nothing until it is finished, then everything, and shows it in the file manager', async () => {
     const { parent, shown, router, begin } = outputTo();
     const job = await begin('Harbor Library');
-    await router.answer('output.write', { job, path: 'dxf/a_mm.dxf', text: '½' });
-    await router.answer('output.write', { job, path: 'manifest.json', text: MANIFEST });
+    await router.answer('output.write', { job, path: 'dxf/a_mm.dxf', content: '½' });
+    await router.answer('output.write', { job, path: 'manifest.json', content: MANIFEST });
     expect(readdirSync(parent).filter((name) => !name.startsWith('.'))).toEqual([]);
     const place = join(parent, 'Harbor Library');
     expect(await router.answer('output.finish', { job })).toEqual({ ok: true, place });
@@ -56,7 +56,7 @@ describe('diskOutput', () => {
     mkdirSync(join(parent, 'theirs'));
     writeFileSync(join(parent, 'theirs/photo.jpg'), 'old');
     const job = await begin('ours');
-    await router.answer('output.write', { job, path: 'new.dxf', text: 'new' });
+    await router.answer('output.write', { job, path: 'new.dxf', content: 'new' });
     await router.answer('output.finish', { job });
     expect(readdirSync(join(parent, 'ours'))).toEqual(['new.dxf']);
     expect(await router.answer('output.begin', { suggestedName: 'theirs' })).toEqual({
@@ -76,7 +76,7 @@ describe('diskOutput', () => {
   test('discard and close leave no trace', async () => {
     const { parent, router, begin } = outputTo();
     const job = await begin('one');
-    await router.answer('output.write', { job, path: 'a.dxf', text: 'a' });
+    await router.answer('output.write', { job, path: 'a.dxf', content: 'a' });
     await router.answer('output.discard', { job });
     await begin('two');
     await router.close();
@@ -87,8 +87,8 @@ describe('diskOutput', () => {
   test('the same path twice is refused, and the first stays', async () => {
     const { parent, router, begin } = outputTo();
     const job = await begin('twice');
-    await router.answer('output.write', { job, path: 'a.dxf', text: 'first' });
-    const again = await router.answer('output.write', { job, path: 'a.dxf', text: 'second' });
+    await router.answer('output.write', { job, path: 'a.dxf', content: 'first' });
+    const again = await router.answer('output.write', { job, path: 'a.dxf', content: 'second' });
     expect(again).toMatchObject({ ok: false });
     await router.answer('output.finish', { job });
     expect(readFileSync(join(parent, 'twice/a.dxf'), 'utf8')).toBe('first');

@@ -18,18 +18,19 @@ export function memoryPorts(change: Partial<Ports> = {}) {
       changed: ({ unsaved, name }) => void calls.push(`changed ${unsaved} ${name}`),
     },
     recovery: {
-      keep: async (snapshot) => void (kept = snapshot),
+      keep: async (_tab, snapshot) => void (kept = snapshot),
       kept: async () => kept,
       forget: async () => void calls.push('forget'),
       settle: async () => void calls.push('settle'),
+      settleAll: async () => void calls.push('settle all'),
     },
     output: {
       begin: async (name) => {
         calls.push(`begin ${name}`);
         return {
-          write: async (path, text) => {
+          write: async (path, content) => {
             calls.push(`write ${path}`);
-            return { size: text.length, sha256: 'x' };
+            return { size: content.length, sha256: 'x' };
           },
           finish: async () => ({ place: `/home/${name}` }),
           discard: async () => void calls.push(`discard ${name}`),

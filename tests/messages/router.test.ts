@@ -5,18 +5,20 @@ import { Refusal } from '../../electron/files/refusal.ts';
 import { createRouter } from '../../electron/messages/router.ts';
 import { CHANNELS } from '../../shared/contract/channels.ts';
 import { MESSAGES } from '../../shared/contract/messages.ts';
+import type { OutputFolder } from '../../electron/messages/ports.ts';
 import { memoryPorts } from './memory-ports.ts';
+import { TAB } from './tabs.ts';
 
 /** A request that fits, for every channel. */
 const REQUESTS = {
   'document.open': { source: 'h' },
-  'document.save': { handle: null, suggestedName: 'a.overhang', text: '{}' },
+  'document.save': { tab: TAB, handle: null, suggestedName: 'a.overhang', text: '{}' },
   'document.recent': {},
-  'document.keep': { name: 'a', handle: null, text: '{}' },
-  'document.kept': {},
-  'document.changed': { unsaved: true, name: 'a' },
+  'document.keep': { tab: TAB, name: 'a', handle: null, text: '{}' },
+  'document.kept': { tab: TAB, open: [TAB.id] },
+  'document.changed': { tab: TAB, unsaved: true, name: 'a' },
   'output.begin': { suggestedName: 'jigs' },
-  'output.write': { job: 'x', path: 'a.dxf', text: '' },
+  'output.write': { job: 'x', path: 'a.dxf', content: '' },
   'output.finish': { job: 'x' },
   'output.discard': { job: 'x' },
   'output.show': { place: '/' },
@@ -94,7 +96,7 @@ describe('documents', () => {
 
   test('a save settles what was kept; one that is cancelled does not', async () => {
     const { ports, calls } = memoryPorts();
-    const save = { handle: null, suggestedName: 'a.overhang', text: '{}' };
+    const save = { tab: TAB, handle: null, suggestedName: 'a.overhang', text: '{}' };
     await createRouter(ports).answer('document.save', save);
     expect(calls).toEqual(['save null a.overhang {}', 'settle']);
     const cancelling = { ...ports, documents: { ...ports.documents, save: async () => null } };
@@ -106,20 +108,42 @@ describe('documents', () => {
     expect(calls).toEqual([]);
   });
 
+  test('a save of what is kept beside the order settles nothing', async () => {
+    const { ports, calls } = memoryPorts();
+    const save = { tab: null, handle: null, suggestedName: 'laser.json', text: '{}' };
+    await createRouter(ports).answer('document.save', save);
+    expect(calls).toEqual(['save null laser.json {}']);
+  });
+
+  test.each(['../../etc/passwd', 'A0000000-0000-4000-8000-000000000001', ''])(
+    'keep takes no tab named %j',
+    async (id) => {
+      const router = createRouter(memoryPorts().ports);
+      const keep = { tab: { ...TAB, id }, name: 'a', handle: null, text: '{}' };
+      expect(await router.answer('document.keep', keep)).toEqual({
+        ok: false,
+        reason: 'document.keep: tab.id: must be a UUID in small letters',
+      });
+    },
+  );
+
   test('changed forgets what was kept only when nothing is unsaved', async () => {
     const { ports, calls } = memoryPorts();
     const router = createRouter(ports);
-    await router.answer('document.changed', { unsaved: true, name: 'a' });
-    await router.answer('document.changed', { unsaved: false, name: 'a' });
+    await router.answer('document.changed', { tab: TAB, unsaved: true, name: 'a' });
+    await router.answer('document.changed', { tab: TAB, unsaved: false, name: 'a' });
     expect(calls).toEqual(['changed true a', 'changed false a', 'forget']);
   });
 
   test('kept gives back what keep was given', async () => {
     const router = createRouter(memoryPorts().ports);
     const document = { name: 'a', handle: null, text: '½' };
-    expect(await router.answer('document.kept', {})).toEqual({ ok: true, document: null });
-    await router.answer('document.keep', document);
-    expect(await router.answer('document.kept', {})).toEqual({ ok: true, document });
+    expect(await router.answer('document.kept', { tab: TAB, open: [] })).toEqual({
+      ok: true,
+      document: null,
+    });
+    await router.answer('document.keep', { tab: TAB, ...document });
+    expect(await router.answer('document.kept', { tab: TAB, open: [] })).toEqual({ ok: true, document });
   });
 });
 
@@ -128,18 +152,40 @@ describe('output', () => {
     const { ports, calls } = memoryPorts();
     const router = createRouter(ports);
     const job = await begin(router);
-    const write = { job, path: 'dxf/a.dxf', text: 'abc' };
+    const write = { job, path: 'dxf/a.dxf', content: 'abc' };
     expect(await router.answer('output.write', write)).toEqual({ ok: true, size: 3, sha256: 'x' });
     await router.answer('output.finish', { job });
     expect(failed.safeParse(await router.answer('output.write', write)).success).toBe(true);
     expect(calls).toEqual(['begin jigs', 'write dxf/a.dxf']);
   });
 
+  test('write hands on text as text and base64 as the bytes that it stands for', async () => {
+    const got: unknown[] = [];
+    const folder: OutputFolder = {
+      write: async (_path, content) => {
+        got.push(content);
+        return { size: content.length, sha256: 'x' };
+      },
+      finish: async () => ({ place: '/home/jigs' }),
+      discard: async () => undefined,
+    };
+    const { ports } = memoryPorts();
+    const router = createRouter({ ...ports, output: { ...ports.output, begin: async () => folder } });
+    const job = await begin(router);
+    const write = (content: unknown) => router.answer('output.write', { job, path: 'a.pdf', content });
+    await write('½');
+    await write({ base64: Buffer.from([0, 255, 10]).toString('base64') });
+    expect(got).toEqual(['½', new Uint8Array([0, 255, 10])]);
+    expect(failed.safeParse(await write({ base64: 'no base64!' })).success).toBe(true);
+    expect(failed.safeParse(await write([1, 2])).success).toBe(true);
+    expect(got).toHaveLength(2);
+  });
+
   test.each(['../a', '/a', 'a\\b', 'a/../../b'])('write never passes on the path %j', async (path) => {
     const { ports, calls } = memoryPorts();
     const router = createRouter(ports);
     const job = await begin(router);
-    expect(failed.safeParse(await router.answer('output.write', { job, path, text: '' })).success).toBe(true);
+    expect(failed.safeParse(await router.answer('output.write', { job, path, content: '' })).success).toBe(true);
     expect(calls).toEqual(['begin jigs']);
   });
 

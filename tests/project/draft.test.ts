@@ -44,14 +44,16 @@ const anyDraft: fc.Arbitrary<Draft> = fc
     machine: fc.constantFrom(...MACHINE_NAMES).map(readMachine),
     kerf: fc.double({ min: 1, max: 3, noNaN: true }),
     registration: fc.constantFrom('edge' as const, 'corner' as const),
+    sharing: fc.oneof(fc.constantFrom('each' as const, 'fewest' as const), fc.integer({ min: 1, max: 99 })),
   })
-  .map(({ head, cells, standard, machine, kerf, registration }) => ({
+  .map(({ head, cells, standard, machine, kerf, registration, sharing }) => ({
     ...head,
     rows: draftRows(cells),
     standard,
     // A router's kerf hangs on its relief radius.
     machine: machine.kind === 'laser' ? { ...machine, kerf } : machine,
     registration,
+    sharing,
   }));
 
 interface Document {
@@ -156,6 +158,23 @@ const surroundings = {
 const csv = (text: string) =>
   draftFromCsv(text, { file: 'a.csv', name: 'quay', unit: 'in', ...surroundings });
 
+describe('parseDraft of sharing', () => {
+  const shared = (sharing: unknown) => parseDraft({ ...document(), sharing }, 'a.json', defaults);
+
+  test('reads older files, which have none, as each its own jig', () => {
+    expect(parseDraft(document(), 'a.json', defaults).value?.sharing).toBe('each');
+    expect([shared('fewest').value?.sharing, shared(12).value?.sharing]).toEqual(['fewest', 12]);
+  });
+
+  test.each(['some', 0, 2.5, true])('refuses %s and says what would be accepted', (sharing) => {
+    const { value, findings } = shared(sharing);
+    expect(value).toBeNull();
+    expect(findings.map(({ message }) => message).join()).toContain(
+      'write "each", "fewest", or a whole number of jigs, 1 or more',
+    );
+  });
+});
+
 describe('draftFromCsv', () => {
   test('keeps every cell as text, right or not, one row a drawer', () => {
     const { value, findings } = csv(
@@ -166,6 +185,7 @@ describe('draftFromCsv', () => {
       name: 'quay',
       unit: 'in',
       ...surroundings,
+      sharing: 'each',
       rows: [
         {
           id: 'r1',

@@ -1,5 +1,6 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { couponSizes } from '../../core/calibration/coupon-sizes.ts';
 import { demoDraft } from './demo-draft.ts';
 import {
   calls,
@@ -61,6 +62,40 @@ describe('MachinePage', () => {
     await apply(page);
     expect(await calls(page)).toEqual([
       ['onApply', { ...machine, sheet: { ...machine.sheet, thickness: 6.35 } }],
+    ]);
+  });
+
+  test('takes the measures of a coupon, and puts the kerf into the profile', async () => {
+    const page = await machinePage('mm');
+    const coupon = page.getByRole('region', { name: 'Measured on the coupon' });
+    const put = coupon.getByRole('button', { name: 'Put into the profile' });
+    expect(await put.isDisabled()).toBe(true);
+    // S37: (20.14 - 19.76) / 2 = 0.19 mm.
+    await coupon.getByLabel('The square hole, across').fill('20.14');
+    await coupon.getByLabel('The square that fell out, across').fill('19.76');
+    await coupon.getByLabel('Width of the plate').fill(String(couponSizes(machine).width));
+    await coupon.getByLabel('Height of the plate, at its right').fill(String(couponSizes(machine).height));
+    await coupon.getByText('Kerf 0.19 mm').waitFor();
+    await put.click();
+    expect(await page.getByLabel('Kerf, the full width of the cut').inputValue()).toBe('0.19 mm');
+    await apply(page);
+    expect(await calls(page)).toEqual([['onApply', { ...machine, kerf: 0.19 }]]);
+  });
+
+  test('adds an offcut to the stock, and shows what is wrong with it at its field', async () => {
+    const page = await machinePage('mm');
+    const stock = page.getByRole('region', { name: 'Sheets in stock' });
+    await stock.getByRole('button', { name: 'Add a sheet or offcut' }).click();
+    const width = stock.getByLabel('Width of sheet 2');
+    await width.fill('wide');
+    expect(await width.getAttribute('aria-invalid')).toBe('true');
+    await width.fill('250');
+    await stock.getByLabel('Name of sheet 2').fill('rest of oak');
+    await apply(page);
+    const { stock: own } = machine.sheets;
+    const rest = { ...own[0], name: 'rest of oak', width: 250, count: 1, offcut: true };
+    expect(await calls(page)).toEqual([
+      ['onApply', { ...machine, sheets: { ...machine.sheets, stock: [...own, rest] } }],
     ]);
   });
 

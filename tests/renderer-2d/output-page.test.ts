@@ -1,5 +1,6 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { EVERYTHING, type OutputChoice } from '../../core/files/output-choice.ts';
 import { demoDraft, rowOf, withCell, type DemoDraft } from './demo-draft.ts';
 import {
   calls,
@@ -21,11 +22,24 @@ afterAll(() => harness.browser.close());
 
 const harbor = demoDraft('harbor-library');
 const IDLE = { state: 'idle', done: 0, of: 0 };
-const CALLBACKS = ['onStart', 'onCancel', 'onShow', 'onRegistration', 'onMachine', 'onRow'];
+const SHOWN = { run: IDLE, since: 'nothing', choice: EVERYTHING };
+const CALLBACKS = ['onChoice', 'onStart', 'onCancel', 'onShow', 'onRegistration', 'onMachine', 'onRow'];
+
+/** What the page looks at of a design: all the geometry of a hundred jigs takes its time on the way to a browser. */
+const slim = ({ designed }: DemoDraft) => ({
+  ...designed,
+  fits: {},
+  fastenings: {},
+  uses: [],
+  aids: [],
+  jigs: designed.jigs.map((jig) => ({ ...jig, pieces: [] })),
+});
 
 async function outputPage(demo: DemoDraft, scene: Scene = {}): Promise<Page> {
   const page = await openPage(harness, scene);
-  await show(page, 'OutputPage', { draft: demo.draft, designed: demo.designed, run: IDLE }, CALLBACKS);
+  await show(page, 'OutputPage', { draft: demo.draft, designed: slim(demo), ...SHOWN }, CALLBACKS, {
+    onChoice: 'choice',
+  });
   await page.getByRole('heading', { name: 'Files out' }).waitFor();
   return page;
 }
@@ -81,6 +95,78 @@ describe('OutputPage', () => {
     );
   });
 
+  test('says that what was written is from before an edit, keeps the folder, and offers to write again', async () => {
+    const page = await outputPage(harbor);
+    const run = { state: 'done', done: 40, of: 40, files: 85, place: '/shop/harbor' };
+    await change(page, { run });
+    const status = page.getByRole('status').last();
+    expect(await status.textContent()).toContain('✓ Written: 85 files of 40 parts');
+    await change(page, { since: 'edited' });
+    const said = (await status.textContent()) ?? '';
+    expect(said).not.toContain('✓');
+    expect(said).toContain('What was written is from before the change.');
+    expect(said).toContain('/shop/harbor');
+    await page.getByRole('button', { name: 'Show the folder' }).click();
+    await page.getByRole('button', { name: 'Write the files again …' }).click();
+    expect(await names(page)).toEqual(['onShow', 'onStart']);
+    await change(page, { since: 'other choice' });
+    expect(await status.textContent()).toContain('another choice of files than is made now');
+  });
+
+  test('writes only the kinds that are ticked, and shows at once which files those are', async () => {
+    const page = await outputPage(harbor);
+    const rows = page.getByRole('group', { name: 'List of files' }).getByRole('row');
+    const parts = harbor.designed.parts;
+    await page.getByRole('checkbox', { name: /^SVG/ }).uncheck();
+    expect(await rows.count()).toBe(1 + parts.length + 5);
+    await page.getByRole('checkbox', { name: /^DXF/ }).uncheck();
+    expect(await page.locator('.output-table tbody th').allTextContents()).toEqual([
+      'fit.csv',
+      'schedule.csv',
+      'parts.csv',
+      'read-first.txt',
+      'manifest.json',
+    ]);
+    expect(await page.getByRole('button', { name: 'Write the files …' }).isEnabled()).toBe(true);
+    for (const name of [/^fit\.csv/, /^schedule\.csv/, /^parts\.csv/, /^read-first\.txt/]) {
+      await page.getByRole('checkbox', { name }).uncheck();
+    }
+    expect(await page.getByRole('button', { name: 'Write the files …' }).isDisabled()).toBe(true);
+    expect(await page.getByText(/^No file is chosen; choose at least one of DXF, SVG/).count()).toBe(1);
+    await page.getByRole('checkbox', { name: /^SVG/ }).check();
+    await page.getByRole('checkbox', { name: /^DXF/ }).check();
+    expect((await calls(page)).at(-1)).toEqual(['onChoice', { kinds: ['dxf', 'svg'], jigs: 'all' }]);
+  });
+
+  test('writes only the parts of picked jigs, and counts those', async () => {
+    const page = await outputPage(harbor);
+    const [first, second] = harbor.designed.jigs;
+    if (first === undefined || second === undefined) throw new Error('the demo order has too few jigs');
+    await page.getByLabel('Jigs', { exact: true }).selectOption('picked');
+    expect(await page.getByText(/^No jig is chosen; choose at least one, from B1 to /).count()).toBe(1);
+    const jig = (id: string) => page.getByRole('checkbox', { name: new RegExp(`^${id} `) });
+    await jig(second.id).check();
+    await jig(first.id).check();
+    await jig(second.id).uncheck();
+    const own = harbor.designed.parts.filter((part) => part.jig === first.id);
+    const cut = await page.locator('.output-table tbody td:nth-child(3)').allTextContents();
+    expect(new Set(cut.filter((part) => part !== 'whole order'))).toEqual(new Set(own.map(({ id }) => id)));
+    const totals = await page.locator('.output-totals dd').allTextContents();
+    const pieces = own.reduce((sum, { copies }) => sum + copies, 0);
+    expect(totals.map(Number)).toEqual([2 * own.length + 5, 1, own.length, pieces]);
+  });
+
+  test('is stopped by a picked jig that an edit has taken away, until it is unpicked', async () => {
+    const page = await outputPage(harbor);
+    const [first] = harbor.designed.jigs;
+    const choice: OutputChoice = { ...EVERYTHING, jigs: [first?.id ?? '', 'B99'] };
+    await change(page, { choice });
+    expect(await page.getByText(/^This order has no jig "B99"; its jigs are /).count()).toBe(1);
+    expect(await page.getByRole('button', { name: 'Write the files …' }).isDisabled()).toBe(true);
+    await page.getByRole('checkbox', { name: /^B99: not among the jigs/ }).click();
+    expect(await page.getByRole('button', { name: 'Write the files …' }).isEnabled()).toBe(true);
+  });
+
   test('says why it failed', async () => {
     const page = await outputPage(harbor);
     await change(page, { run: { state: 'failed', done: 3, of: 40, reason: 'The disk is full.' } });
@@ -117,6 +203,13 @@ describe('OutputPage', () => {
     ['dark', 2],
   ] as const)('has nothing that axe finds, %s at %i times the size', async ([theme, zoom]) => {
     const page = await outputPage(harbor, { theme, zoom });
+    const jigs = harbor.designed.jigs.slice(0, 2).map(({ id }) => id);
+    await change(page, {
+      run: { state: 'done', done: 40, of: 40, files: 85, place: '/shop/harbor' },
+      since: 'edited',
+      choice: { ...EVERYTHING, jigs },
+    });
+    expect(await axeFindings(page)).toEqual([]);
     await change(page, { run: { state: 'running', done: 12, of: 40 } });
     expect(await sidewaysScroll(page)).toBe(0);
     expect(await axeFindings(page)).toEqual([]);

@@ -59,10 +59,10 @@ function watched(port: Port<ToWorker, FromWorker>): Opened {
   return { client, designs, failures, until };
 }
 
-const sha256 = (text: string): string => createHash('sha256').update(text).digest('hex');
+const sha256 = (content: string | Uint8Array): string => createHash('sha256').update(content).digest('hex');
 
-const write: WriteFile = ({ text }) =>
-  Promise.resolve({ size: Buffer.byteLength(text), sha256: sha256(text) });
+const write: WriteFile = ({ content }) =>
+  Promise.resolve({ size: Buffer.byteLength(content), sha256: sha256(content) });
 
 const never = (): AbortSignal => new AbortController().signal;
 
@@ -121,11 +121,11 @@ describe('exportAll', () => {
     const { client } = opened();
     client.design(draft);
     client.design(withCell(draft, 'note', 'newest'));
-    const files = new Map<string, string>();
+    const files = new Map<string, string | Uint8Array>();
     const progress: number[] = [];
     const result = await client.exportAll(
       (file) => {
-        files.set(file.path, file.text);
+        files.set(file.path, file.content);
         return write(file);
       },
       (done, of) => progress.push(done / of),
@@ -134,7 +134,7 @@ describe('exportAll', () => {
     expect(result).toEqual({ ended: 'done', files: files.size });
     expect([...files.keys()].at(-1)).toBe('manifest.json');
     const manifest: { files: { path: string; size: number; sha256: string }[] } = JSON.parse(
-      files.get('manifest.json') ?? '',
+      String(files.get('manifest.json')),
     );
     const others = [...files].filter(([path]) => path !== 'manifest.json');
     expect(manifest.files.map(({ path, size, sha256: hash }) => [path, size, hash])).toEqual(

@@ -23,11 +23,16 @@ const STAGES = [
   'jigs',
   'parts',
   'sheets',
+  // A test piece for a machine, made as parts are.
+  'calibration',
   'files',
   // Made of the chain: the document in work, pictures of it, the session that keeps both up to date.
   'project',
   'elevation',
   'scene',
+  'mesh',
+  'screw-section',
+  'gap-view',
   'session',
 ];
 

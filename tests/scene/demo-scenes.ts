@@ -1,3 +1,4 @@
+import type { Fastening } from '../../core/fastening/types.ts';
 import type { DrawerFit } from '../../core/fit/types.ts';
 import type { Jig } from '../../core/jigs/types.ts';
 import type { MachineProfile } from '../../core/machine/profile.ts';
@@ -14,6 +15,7 @@ export interface DemoScene {
   readonly jig: Jig;
   readonly machine: MachineProfile;
   readonly uses: readonly Edge[];
+  readonly fastening: Fastening | null;
   readonly scene: SeatScene;
 }
 
@@ -51,21 +53,24 @@ export const SOME: readonly Place[] = [
 export const demoScenes = (places = EVERY): readonly DemoScenes[] =>
   places.map(([order, machineName, registration]) => {
     const machine = readMachine(machineName);
-    const { fits, plan } = demo(order, machine, registration).design;
+    const { design, workshop } = demo(order, machine, registration);
+    const { fits, fastenings, plan } = design;
+    const { standard } = workshop;
     const scenes = fits.flatMap((fit) => {
       const used = plan.uses.filter((use) => use.fit === fit);
       return [...new Set(used.map(({ jig }) => jig))].map((jig): DemoScene => {
         const uses = used.filter((use) => use.jig === jig).map(({ edge }) => edge);
         const name = `${jig.id} on ${fit.drawer.cabinet} ${fit.drawer.drawer}`;
-        const scene = seatScene({ fit, jig, uses, machine });
+        const fastening = fastenings.find((one) => one.fit === fit) ?? null;
+        const scene = seatScene({ fit, jig, uses, machine, box: standard.box, fastening });
         if (scene === null) throw new Error(`${name} has no seat`);
-        return { name, fit, jig, machine, uses, scene };
+        return { name, fit, jig, machine, uses, fastening, scene };
       });
     });
     return {
       name: `${order}, ${machineName}, ${registration}`,
       drawers: fits.length,
-      jigs: plan.jigs,
+      jigs: plan.jigs.filter(({ drilling }) => drilling === undefined),
       scenes,
     };
   });

@@ -1,3 +1,4 @@
+import { readStandard } from '../rules/read-standard.ts';
 import { describe, expect, test } from 'vitest';
 import { dimensionName, dimensionText } from '../../core/scene/dimensions.ts';
 import { directionsOf } from '../../core/scene/directions.ts';
@@ -17,6 +18,8 @@ const find = (kind: string, edge: 'left' | 'right' | 'bottom'): DemoScene => {
 };
 
 const ORIGIN = { x: 0, y: 0, z: 0 };
+
+const BOX = readStandard('face-frame-undermount.json').box;
 
 describe('useSteps', () => {
   test('useSteps: the front is placed, the jig seated, the box set, drilled, driven, the jig lifted off', () => {
@@ -73,8 +76,46 @@ describe('useSteps', () => {
     }
   });
 
-  test('useSteps: the tool arrows come down onto the front of the box, from inside it', () => {
-    for (const { scene } of all) {
+  test('useSteps: a bit and a screw go in at each place, along its axis, to where the place has them', () => {
+    for (const { scene, fastening } of all) {
+      if (fastening === null || fastening.screw === null) continue;
+      const box = blockOf(groupManifold(scene, 'box'));
+      for (const [id, group] of [
+        ['drill', 'bit'],
+        ['drive', 'screw'],
+      ] as const) {
+        const step = scene.steps.find((each) => each.id === id) ?? null;
+        expect(step?.shown).toContain(group);
+        expect(step?.tools).toEqual([]);
+        const tools = scene.tools.filter((solid) => solid.group === group);
+        expect(tools).toHaveLength(fastening.places.length);
+        for (const [index, solid] of tools.entries()) {
+          const place = fastening.places[index];
+          if (place === undefined) throw new Error('more tools than places');
+          const from = offsetOf(solid, step, 0, 0);
+          expect(offsetOf(solid, step, 1, 0)).toEqual({ x: 0, y: 0, z: 0 });
+          // It starts above the box front, on the screw's own axis.
+          const far = Math.hypot(from.x, from.y, from.z);
+          expect(from.z).toBeGreaterThan(0);
+          for (const axis of ['x', 'y', 'z'] as const) {
+            expect(from[axis]).toBeCloseTo(-place.direction[axis] * far, 9);
+          }
+          const { origin, u, v } = solid.pose;
+          expect(origin.x).toBeGreaterThan(box.min.x);
+          expect(origin.x).toBeLessThan(box.max.x);
+          for (const side of [u, v]) {
+            const { x, y, z } = place.direction;
+            expect(side.x * x + side.y * y + side.z * z).toBeCloseTo(0, 12);
+          }
+        }
+      }
+    }
+  });
+
+  test('useSteps: without screws the tool arrows come down onto the front of the box, from inside it', () => {
+    for (const { fit, jig, machine, uses } of all.slice(0, 5)) {
+      const scene = seatScene({ fit, jig, machine, box: BOX, uses });
+      if (scene === null) throw new Error('no seat');
       const box = blockOf(groupManifold(scene, 'box'));
       const drill = scene.steps.find(({ id }) => id === 'drill');
       expect(drill?.tools).toHaveLength(2);
@@ -168,18 +209,18 @@ describe('words', () => {
 describe('seatScene', () => {
   test('seatScene: a jig has no seat on an edge or a bevel that it is not made for', () => {
     const { fit, jig, machine } = find('bottom fence', 'bottom');
-    expect(seatScene({ fit, jig, machine, uses: ['left'] })).toBeNull();
-    expect(seatScene({ fit, jig, machine, uses: [] })).toBeNull();
+    expect(seatScene({ fit, jig, machine, box: BOX, uses: ['left'] })).toBeNull();
+    expect(seatScene({ fit, jig, machine, box: BOX, uses: [] })).toBeNull();
     const other = all.find((one) => one.jig.kind === 'bottom fence' && one.jig.id !== jig.id);
     if (other === undefined) throw new Error('one bottom fence only');
-    expect(seatScene({ fit, jig: other.jig, machine, uses: ['bottom'] })).toBeNull();
+    expect(seatScene({ fit, jig: other.jig, machine, box: BOX, uses: ['bottom'] })).toBeNull();
   });
 
   test('seatScene: a block for both sides hangs on the edge in use', () => {
     const { fit, jig, machine, uses } = find('side spacer', 'left');
     expect(uses).toEqual(['left']);
-    const left = seatScene({ fit, jig, machine, uses: ['left'] });
-    const right = seatScene({ fit, jig, machine, uses: ['right'] });
+    const left = seatScene({ fit, jig, machine, box: BOX, uses: ['left'] });
+    const right = seatScene({ fit, jig, machine, box: BOX, uses: ['right'] });
     if (left === null || right === null) throw new Error('no seat');
     expect(blockOf(groupManifold(left, 'jig')).max.x).toBeGreaterThan(fit.frontW);
     expect(blockOf(groupManifold(right, 'jig')).min.x).toBeLessThan(0);
@@ -188,7 +229,7 @@ describe('seatScene', () => {
   test('seatScene: an overhang that is off by less than 0.001 mm still touches', () => {
     const { fit, jig, machine } = find('bottom fence', 'bottom');
     const near = { ...fit, overhang: { ...fit.overhang, bottom: fit.overhang.bottom + 0.0009 } };
-    const scene = seatScene({ fit: near, jig, machine, uses: ['bottom'] });
+    const scene = seatScene({ fit: near, jig, machine, box: BOX, uses: ['bottom'] });
     if (scene === null) throw new Error('no seat');
     expect(groupManifold(scene, 'jig').minGap(groupManifold(scene, 'box'), 1)).toBeLessThanOrEqual(1e-6);
   });

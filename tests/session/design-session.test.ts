@@ -1,6 +1,10 @@
 import { isDeepStrictEqual } from 'node:util';
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { z } from 'zod';
+import { folderContents } from '../../core/files/folder-contents.ts';
+import { EVERYTHING, type OutputChoice } from '../../core/files/output-choice.ts';
+import { OUTPUT_KINDS } from '../../core/files/output-kinds.ts';
 import { hasErrors } from '../../core/findings/make.ts';
 import { compensate } from '../../core/parts/compensate.ts';
 import { designOrder } from '../../core/pipeline.ts';
@@ -10,8 +14,9 @@ import type { OrderColumn } from '../../core/order/columns.ts';
 import type { Draft } from '../../core/project/draft.ts';
 import { createDesignSession, type DesignSession } from '../../core/session/design-session.ts';
 import type { Designed } from '../../core/session/types.ts';
-import { STROKE_FONT } from '../../shared/library.ts';
+import { loadPaperFonts, STROKE_FONT } from '../../shared/library.ts';
 import { readMachine } from '../jigs/setups.ts';
+import { bundleFiles, textOf } from '../pipeline/bundle-files.ts';
 import { demoDraft, firstRows } from './drafts.ts';
 import { anyEdit } from './edits.ts';
 
@@ -245,29 +250,120 @@ describe('part', () => {
 describe('output', () => {
   test('is null before a design and when anything is an error', () => {
     const session = createDesignSession(STROKE_FONT);
-    expect(session.output()).toBeNull();
+    expect(session.output()).toEqual({ value: null, findings: [] });
     session.design(withCell(demoDraft(), 'r3', 'qty', '0'), 1);
-    expect(session.output()).toBeNull();
+    const { value, findings } = session.output();
+    expect(value).toBeNull();
+    expect(findings.map(({ code, severity }) => [code, severity])).toEqual([['order/qty', 'error']]);
   });
 
-  test('has two cut files for every part, the tables, and lists them in the manifest', () => {
+  test('has two cut files for every part, the tables, and lists them in the manifest', async () => {
     const session = createDesignSession(STROKE_FONT);
     const { parts } = session.design(firstRows(demoDraft(), 4), 1);
-    const output = session.output();
+    const output = session.output().value;
     if (output === null) throw new Error('the demo order has errors');
-    const files = [...output.steps()].flatMap((step) => step.files);
+    const files = await bundleFiles(output.steps({ paperFonts: loadPaperFonts }));
     const paths = files.map(({ path }) => path);
     expect(paths.filter((path) => path.startsWith('dxf/'))).toHaveLength(parts.length);
     expect(paths.filter((path) => path.startsWith('svg/'))).toHaveLength(parts.length);
     expect(paths.slice(-4)).toEqual(['fit.csv', 'schedule.csv', 'parts.csv', 'read-first.txt']);
-    const listed = files.map(({ path, text, report }) => ({
+    const listed = files.map(({ path, content, report }) => ({
       path,
-      size: text.length,
+      size: content.length,
       sha256: `hash of ${path}`,
       ...(report === undefined ? {} : { report }),
     }));
     const manifest = JSON.parse(output.manifest(listed));
     expect(manifest.files.map((file: { path: string }) => file.path)).toEqual(paths.toSorted());
     expect(manifest.files[0].sha256).toBe(`hash of ${paths.toSorted()[0]}`);
+  });
+
+  /** One design for all choices. */
+  let small: ReturnType<typeof opened> | undefined;
+
+  /** The paths that a choice writes, and its manifest. */
+  async function chosen(choice: OutputChoice) {
+    const { session, before: designed } = (small ??= opened(firstRows(demoDraft(), 3)));
+    const output = session.output(choice).value;
+    if (output === null) throw new Error('the choice is refused');
+    const files = await bundleFiles(output.steps({ paperFonts: loadPaperFonts }));
+    const listed = files.map(({ path, content }) => ({ path, size: content.length, sha256: '' }));
+    const contents = folderContents(designed.parts, 'mm', choice).map(({ path }) => path);
+    const text = (path: string): string => textOf(files.find((file) => file.path === path));
+    return {
+      designed,
+      text,
+      contents,
+      paths: files.map(({ path }) => path),
+      manifest: chosenManifest.parse(JSON.parse(output.manifest(listed))),
+    };
+  }
+
+  const chosenManifest = z.object({
+    version: z.literal(2),
+    left_out: z.object({ kinds: z.array(z.string()), jigs: z.array(z.string()) }),
+    files: z.array(z.object({ path: z.string() })),
+    parts: z.array(z.object({ id: z.string(), jig: z.string(), files: z.record(z.string(), z.string()) })),
+  });
+
+  test('writes what is listed beforehand and nothing else, whatever kinds are chosen', async () => {
+    const ids = OUTPUT_KINDS.map(({ id }) => id);
+    await fc.assert(
+      fc.asyncProperty(fc.subarray(ids, { minLength: 1 }), fc.boolean(), async (kinds, some) => {
+        const { paths, contents, manifest } = await chosen({
+          ...EVERYTHING,
+          kinds,
+          jigs: some ? ['B1'] : 'all',
+        });
+        // How many sheets there are is known when they are packed: their folder is listed.
+        const told = paths.map((path) => path.replace(/^(sheets|coupon)\/.*/, '$1/'));
+        expect(contents).toEqual([...new Set(told), 'manifest.json']);
+        expect(manifest.files.map(({ path }) => path)).toEqual(paths.toSorted());
+        expect(manifest.left_out.kinds).toEqual(ids.filter((id) => !kinds.includes(id)));
+        const named = manifest.parts.flatMap(({ files }) => Object.values(files));
+        expect(named.every((path) => paths.includes(path))).toBe(true);
+      }),
+      { seed: SEED + 2, numRuns: 6 },
+    );
+  });
+
+  test('of one jig has its parts only, and says which jigs are left out', async () => {
+    const { paths, manifest, designed, text } = await chosen({ ...EVERYTHING, jigs: ['S1'] });
+    const others = designed.jigs.map(({ id }) => id).filter((id) => id !== 'S1');
+    expect(others.length).toBeGreaterThan(0);
+    expect(paths.filter((path) => path.startsWith('dxf/')).every((path) => path.startsWith('dxf/S1-'))).toBe(
+      true,
+    );
+    expect(manifest.left_out).toEqual({ kinds: [], jigs: others });
+    expect(new Set(manifest.parts.map(({ jig }) => jig))).toEqual(new Set(['S1']));
+    expect(text('read-first.txt')).toContain(`Not in this folder, by choice: ${others.join(', ')}`);
+    // The schedule is of the whole order: nobody is to think that an edge needs no jig.
+    expect(text('schedule.csv')).toBe((await chosen(EVERYTHING)).text('schedule.csv'));
+    expect(text('parts.csv')).not.toContain('B1-');
+  });
+
+  test('without SVG names no SVG file anywhere', async () => {
+    const { text, manifest } = await chosen({
+      ...EVERYTHING,
+      kinds: EVERYTHING.kinds.filter((id) => id !== 'svg'),
+    });
+    for (const path of ['parts.csv', 'read-first.txt']) expect(text(path)).not.toMatch(/svg\/|svg {2}/);
+    expect(JSON.stringify(manifest.parts)).not.toContain('svg/');
+    expect(text('read-first.txt')).toMatch(/\r\ndxf {11}one cut file/);
+  });
+
+  test('of nothing, or of a jig that there is not, is refused with what there is', () => {
+    const session = createDesignSession(STROKE_FONT);
+    const { jigs } = session.design(firstRows(demoDraft(), 4), 1);
+    const messages = (choice: OutputChoice) => session.output(choice).findings.map(({ message }) => message);
+    const all = jigs.map(({ id }) => id).join(', ');
+    expect(messages({ ...EVERYTHING, kinds: [], jigs: ['X9'] })).toEqual([
+      `No file is chosen; choose at least one of ${OUTPUT_KINDS.map(({ label }) => label).join(', ')}.`,
+      `This order has no jig "X9"; its jigs are ${all}.`,
+    ]);
+    expect(messages({ ...EVERYTHING, jigs: [] })).toEqual([
+      `No jig is chosen; choose at least one, from ${jigs[0]?.id} to ${jigs.at(-1)?.id}.`,
+    ]);
+    expect(session.output({ ...EVERYTHING, jigs: [] }).value).toBeNull();
   });
 });

@@ -64,6 +64,10 @@ const rowEdit: fc.Arbitrary<Edit> = fc
 const STANDARDS = ['face-frame-undermount', 'face-frame-side-mount', 'frameless-undermount'] as const;
 
 const wholeEdit: fc.Arbitrary<Edit> = fc.oneof(
+  fc.constantFrom('each' as const, 'fewest' as const, 9).map((sharing): Edit => ({
+    words: `jigs shared: ${sharing}`,
+    apply: (draft) => ({ ...draft, sharing }),
+  })),
   fc.constantFrom('edge' as const, 'corner' as const).map((registration): Edit => ({
     words: `jigs on ${registration}`,
     apply: (draft) => ({ ...draft, registration }),

@@ -1,3 +1,4 @@
+import type { Fastening } from '../../fastening/types.ts';
 import type { Finding } from '../../findings/finding.ts';
 import { drawerName } from '../../fit/name.ts';
 import type { DrawerFit } from '../../fit/types.ts';
@@ -16,11 +17,22 @@ const COLUMNS = [
   'front_h_mm',
   'box_w_mm',
   'box_h_mm',
+  'screw',
+  'screws',
+  'steepest_deg',
+  'pilot_bit_mm',
+  'tightest_limit',
+  'tightest_spare_mm',
   'warnings',
 ] as const;
 
-/** `fit.csv`: what each drawer's fit comes to, with the warnings that name it. */
-export function fitTable(fits: readonly DrawerFit[], findings: readonly Finding[]): string {
+/** `fit.csv`: what each drawer's fit comes to, how its front is screwed on, and the warnings that name it. */
+export function fitTable(
+  fits: readonly DrawerFit[],
+  fastenings: readonly Fastening[],
+  findings: readonly Finding[],
+): string {
+  const screwed = new Map(fastenings.map((fastening) => [fastening.fit, fastening]));
   const warnings = (fit: DrawerFit): string =>
     findings
       .filter(({ at }) => at.drawer === drawerName(fit.drawer) && (at.row ?? 0) === fit.drawer.row)
@@ -41,7 +53,21 @@ export function fitTable(fits: readonly DrawerFit[], findings: readonly Finding[
       fit.frontH,
       fit.boxW,
       fit.boxH,
+      ...screwCells(screwed.get(fit)),
       warnings(fit),
     ]),
   );
+}
+
+function screwCells(fastening: Fastening | undefined): readonly (string | number)[] {
+  if (fastening === undefined || fastening.screw === null) return ['', '', '', '', '', ''];
+  const { screw, places, holes, tightest } = fastening;
+  return [
+    screw.name,
+    places.length,
+    Math.max(0, ...places.map(({ angle }) => angle)),
+    holes?.pilotDiameter ?? '',
+    tightest?.limit ?? '',
+    tightest?.over ?? '',
+  ];
 }

@@ -1,4 +1,9 @@
+import type { AidUse } from '../../jigs/aids/plan-types.ts';
+import type { OrderPlan } from '../../jigs/plan-order.ts';
+import { inWorkOrder } from '../../jigs/sharing/in-work-order.ts';
 import type { JigUse } from '../../jigs/plan-types.ts';
+import type { Jig } from '../../jigs/types.ts';
+import type { Drawer } from '../../order/types.ts';
 import type { LengthUnit } from '../../order/types.ts';
 import { formatLength } from '../../units/format-length.ts';
 import { writeCsv } from '../csv.ts';
@@ -15,23 +20,43 @@ const COLUMNS = [
   'hand',
   'overhang',
   'overhang_mm',
+  'adjust_mm',
 ] as const;
 
-/** `schedule.csv`: which jig serves which drawer, in the order's order; `overhang` is in the shop's unit. */
-export const scheduleTable = (uses: readonly JigUse[], unit: LengthUnit): string =>
-  writeCsv(
-    COLUMNS,
-    uses.map(({ fit, edge, jig, overhang }) => [
-      fit.drawer.room ?? '',
-      fit.drawer.cabinet,
-      fit.drawer.drawer,
-      fit.drawer.qty,
-      fit.drawer.style,
-      edge,
-      jig.id,
-      jig.kind,
-      jig.hand ?? '',
-      formatLength(overhang, unit),
-      overhang,
+/**
+ * `schedule.csv`: which jig serves which drawer, in the order's order or, where drawers share jigs, in the one in
+ * which jigs change hands least; then the aids to drilling. `overhang` is in the shop's unit, `adjust_mm` the
+ * overhang wanted less the jig's, and `edge` of a drill guide is the corner of the box.
+ */
+export const scheduleTable = (
+  { uses, aids, sharing }: Pick<OrderPlan, 'uses' | 'aids' | 'sharing'>,
+  unit: LengthUnit,
+): string =>
+  writeCsv(COLUMNS, [
+    ...(sharing === undefined ? uses : inWorkOrder(uses)).map(
+      ({ fit, edge, jig, overhang, adjustment }: JigUse) => [
+        ...whose(fit.drawer, edge, jig),
+        formatLength(overhang, unit),
+        overhang,
+        adjustment,
+      ],
+    ),
+    ...aids.map(({ fit, corner, jig }: AidUse) => [
+      ...whose(fit.drawer, corner === null ? 'top' : `${corner.end} ${corner.hand}`, jig),
+      '',
+      '',
+      '',
     ]),
-  );
+  ]);
+
+const whose = (drawer: Drawer, edge: string, jig: Jig) => [
+  drawer.room ?? '',
+  drawer.cabinet,
+  drawer.drawer,
+  drawer.qty,
+  drawer.style,
+  edge,
+  jig.id,
+  jig.kind,
+  jig.hand ?? '',
+];

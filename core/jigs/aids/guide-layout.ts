@@ -17,7 +17,7 @@ export const WALL = 3;
 const FAR_SIDE = 1;
 
 /** Least wood between a bore and a face of the lowest layer, which stands back from what the guide registers on. */
-const THIN_WALL = 1.5;
+const THIN_WALL = 1.2;
 
 /** Least height of the band with the bores, so that the guide stands square to the side. */
 const BAND = 28;

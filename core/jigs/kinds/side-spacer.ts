@@ -13,7 +13,7 @@ import type { BuildContext, JigKind, Setup } from '../types.ts';
 const LENGTH = { usual: 130, min: 80, minTwoWay: 120 } as const;
 
 /** mm. Less would make the wrong width of a block go unnoticed; common practice, no source. */
-const CLEARLY_DIFFERENT = 3;
+export const CLEARLY_DIFFERENT = 3;
 
 const SIDES: readonly Edge[] = ['left', 'right'];
 

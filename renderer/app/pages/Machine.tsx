@@ -1,6 +1,8 @@
 import { MachinePage } from '../../machine/MachinePage.tsx';
 import { setMachine } from '../../store/changes.ts';
 import { useProgram } from '../../store/use-program.ts';
+import { ComparerContext } from '../../worker/comparer.ts';
+import { COMPARER } from '../comparer.ts';
 import { openText, saveText } from '../text-files.ts';
 
 /** The machine profile of the document. */
@@ -9,14 +11,16 @@ export function Machine() {
   const unit = useProgram(({ view }) => view.unit);
   return (
     <main aria-label="Machine">
-      <MachinePage
-        machine={draft.machine}
-        draft={draft}
-        unit={unit}
-        onApply={(machine) => setMachine(machine)}
-        onOpen={openText}
-        onSave={saveText}
-      />
+      <ComparerContext value={COMPARER}>
+        <MachinePage
+          machine={draft.machine}
+          draft={draft}
+          unit={unit}
+          onApply={(machine) => setMachine(machine)}
+          onOpen={openText}
+          onSave={saveText}
+        />
+      </ComparerContext>
     </main>
   );
 }

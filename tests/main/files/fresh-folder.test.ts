@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
@@ -10,11 +11,23 @@ describe('freshFolder', () => {
   test('shows nothing in its place before it is finished', async () => {
     const target = join(folder, 'one', 'deep');
     const fresh = await freshFolder(target);
-    await fresh.write({ path: 'dxf/a.dxf', text: 'a' });
+    await fresh.write({ path: 'dxf/a.dxf', content: 'a' });
     expect(existsSync(target)).toBe(false);
     await fresh.finish();
     expect(readFileSync(join(target, 'dxf/a.dxf'), 'utf8')).toBe('a');
     expect(readdirSync(join(folder, 'one'))).toEqual(['deep']);
+  });
+
+  test('writes text as UTF-8 and bytes as they are, with their size and hash', async () => {
+    const target = join(folder, 'bytes');
+    const fresh = await freshFolder(target);
+    const bytes = new Uint8Array([0x25, 0x50, 0x44, 0x46, 0, 255]);
+    const pdf = await fresh.write({ path: 'a.pdf', content: bytes });
+    const text = await fresh.write({ path: 'a.txt', content: '½' });
+    await fresh.finish();
+    expect(new Uint8Array(readFileSync(join(target, 'a.pdf')))).toEqual(bytes);
+    expect(pdf).toMatchObject({ size: 6, sha256: createHash('sha256').update(bytes).digest('hex') });
+    expect(text.size).toBe(2);
   });
 
   test('leaves no trace when it is discarded, and the old folder as it was', async () => {
@@ -22,7 +35,7 @@ describe('freshFolder', () => {
     mkdirSync(target);
     writeFileSync(join(target, 'manifest.json'), '{ "format": "overhang-manifest" }');
     const fresh = await freshFolder(target);
-    await fresh.write({ path: 'b.svg', text: 'b' });
+    await fresh.write({ path: 'b.svg', content: 'b' });
     await fresh.discard();
     expect(readdirSync(target)).toEqual(['manifest.json']);
     expect(readdirSync(folder).filter((name) => name.startsWith('.'))).toEqual([]);
@@ -40,8 +53,8 @@ describe('freshFolder', () => {
 
   test('never writes a file twice', async () => {
     const fresh = await freshFolder(join(folder, 'four'));
-    await fresh.write({ path: 'a.csv', text: 'a' });
-    await expect(fresh.write({ path: 'a.csv', text: 'b' })).rejects.toThrow(/EEXIST/);
+    await fresh.write({ path: 'a.csv', content: 'a' });
+    await expect(fresh.write({ path: 'a.csv', content: 'b' })).rejects.toThrow(/EEXIST/);
     await fresh.discard();
   });
 });

@@ -7,9 +7,11 @@ import { StandardPage } from '../../../renderer/standard/StandardPage.tsx';
 import { MachinePage } from '../../../renderer/machine/MachinePage.tsx';
 import { OutputPage } from '../../../renderer/output/OutputPage.tsx';
 import { PartView } from '../../../renderer/parts/PartView.tsx';
+import { JigPlanPage } from '../../../renderer/jig-plan/JigPlanPage.tsx';
+import { GapsView } from '../../../renderer/gaps/GapsView.tsx';
 import { CabinetView } from '../../../renderer/cabinet/CabinetView.tsx';
 
-const VIEWS = { CabinetView, PartView, StandardPage, MachinePage, OutputPage };
+const VIEWS = { CabinetView, PartView, GapsView, StandardPage, MachinePage, OutputPage, JigPlanPage };
 
 /** Callbacks that were called, with their arguments. */
 globalThis.calls = [];

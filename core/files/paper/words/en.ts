@@ -1,0 +1,185 @@
+import type { Edge } from '../../../order/types.ts';
+
+type Words<Name extends string> = Readonly<Record<Name, string>>;
+
+/**
+ * Every word on paper, in English. Another language is one more file like this one, of type `PaperWords`.
+ * Lengths arrive as texts in the shop's unit.
+ */
+export const EN = {
+  language: 'en',
+  /** Sides are those of someone who faces the closed cabinet, and say so. */
+  edges: { left: 'cabinet left', right: 'cabinet right', top: 'top', bottom: 'bottom' } as Words<Edge>,
+  capitalEdges: { left: 'Cabinet left', right: 'Cabinet right', top: 'Top', bottom: 'Bottom' } as Words<Edge>,
+
+  and: ' and ',
+
+  bars: {
+    mm: '100 mm',
+    inches: '4 in',
+    both: '100 mm, 4 in on the other side',
+  },
+  printTrue: 'Print at 100 % (actual size), one-sided, with no “fit to page”.',
+  foot: (factors: { readonly x: number; readonly y: number }): readonly string[] => [
+    'Bars off? Set scaling to 100 %.',
+    'Still off? See the calibration page.',
+    factors.x === 1 && factors.y === 1
+      ? 'Printer factors: x 1, y 1.'
+      : `Printer factors: x ${factors.x}, y ${factors.y}.`,
+  ],
+
+  tiles: {
+    joins: (page: string): string => `joins ${page}`,
+    about: (drawers: string, order: string): string => `back view, cabinet left →   ${drawers}   ${order}`,
+  },
+
+  template: {
+    lean: (degrees: number): string => `${degrees}°`,
+    drawer: (name: string, qty: number): string => (qty === 1 ? name : `${name} (${qty})`),
+    more: (count: number): string => `and ${count} more, see the first page`,
+    front: (size: string): string => `Front ${size}`,
+    box: (size: string): string => `Box ${size}`,
+    bevel: (degrees: number): string =>
+      `Back bevel ${degrees}°: fold at the edge of the back; overhangs are from the face`,
+    handed: [
+      'CABINET LEFT',
+      'Handed: do not turn it over.',
+      'Front lies face down,',
+      'so left and right swap.',
+    ],
+    cross: (pilot: string | null): string =>
+      pilot === null
+        ? 'Cross: screw, at the back of the front'
+        : `Cross: screw, at the back of the front. Pilot ${pilot}`,
+    circle: (screw: string | null): string =>
+      screw === null
+        ? 'Circle: its head, inside the box front'
+        : `Circle: its head, inside the box front. ${screw}`,
+    pull: (diameter: string): string => `Cross in a small circle: pull hole, ${diameter}`,
+    noScrews: 'No screws planned: mark your own inside the box.',
+    lines: ['Heavy line: box. Dashes: fold. Outer line: cut.'],
+    fold: 'fold down over the edge',
+  },
+
+  templates: {
+    title: (order: string): string => `Templates, ${order}`,
+    cover: 'Cover',
+    continued: (page: number): string => `Cover ${page}`,
+    map: (page: number): string => `Map ${page}`,
+    heading: 'Paper templates',
+    about: (sheet: string, templates: number, pages: number): string =>
+      `${templates} ${templates === 1 ? 'template' : 'templates'} on ${pages} ${pages === 1 ? 'page' : 'pages'}, ${sheet}.`,
+    steps: [
+      'Print this page first, at 100 %. Measure the two bars below: both must be 100 mm (or 4 in) long.',
+      'If a bar is off, switch off “fit to page” and any scaling. If it is still off, print the calibration page, measure its lines, and enter the two factors that it leads to.',
+      'Join the pages of a template over their crosses: cut one page along its edge, lay it on its neighbor until every cross covers the other, and tape. The maps show which page goes where.',
+      'Cut along the outer line. Fold the strips down over the edges of the front, which lies face down, the arrow to the cabinet’s left. The paper must lie flat and meet all edges: if it does not, measure the front before you go on.',
+      'Prick or drill through the crosses, and set the box on the heavy line.',
+    ],
+    columns: { id: 'Template', pages: 'Pages', drawers: 'For these drawers' },
+    mapHeading: 'How the pages go together',
+    mapAbout: 'Seen as printed: the back view, the cabinet’s left at the right.',
+  },
+
+  calibration: {
+    title: 'Calibration of a printer',
+    page: 'Calibration',
+    heading: 'Calibration page',
+    steps: [
+      'Print this page alone, at 100 % (actual size), on the paper and from the tray that the templates will use.',
+      'Lay a steel rule along each line and measure from the middle of one cross to the middle of the other, to a quarter of a millimetre (1/64 in) or better.',
+      'Write what you measure into the boxes and divide. Enter the two factors with the paper’s settings; 0.97 to 1.03 can be made good, more than that is a wrong print setting.',
+      'Print it again with the factors entered: both lines must now measure what they say.',
+      'Measure the two diagonals of the square too. If they differ by more than 0.5 mm (1/64 in), the printer feeds the paper askew: no factor makes that good.',
+    ],
+    line: (length: string): string => `should measure ${length}`,
+    square: '100 mm square (3.937 in); diagonals 141.4 mm (5.568 in)',
+    formula: (axis: 'x' | 'y', length: string): string => `${axis} factor  =  ${length}  ÷`,
+    measured: 'measured',
+    result: '=',
+    axes: { x: 'x: across the short side', y: 'y: along the long side' },
+    used: (factors: { readonly x: number; readonly y: number }): string =>
+      `Printed with x ${factors.x}, y ${factors.y}.`,
+  },
+
+  sheets: {
+    title: (order: string): string => `Instructions, ${order}`,
+    label: (number: number): string => `Sheet ${number}`,
+    heading: (number: number, of: number): string => `Setup ${number} of ${of}`,
+    columns: { drawer: 'Drawer', qty: 'Qty', front: 'Front', box: 'Box', template: 'Template' },
+    more: (count: number): string => `and ${count} more: see the checklist`,
+    notToScale: 'Pictures are not to scale.',
+    picture: (jig: string, edges: string): string => `${jig}, ${edges}`,
+    pictureTemplate: (drawer: string): string => `Back view, ${drawer}`,
+    numbers: 'Numbers',
+    overhang: (edge: string, length: string): string => `${edge} overhang: ${length}`,
+    screw: (name: string, count: number): string => `Screws: ${count} of ${name}`,
+    pilot: (diameter: string): string => `Pilot bit: ${diameter}`,
+    clearance: (diameter: string): string => `Clearance in the box front: ${diameter}`,
+    depth: (depth: string): string =>
+      `Depth stop: ${depth} of bit from the inside of the box front; with a drill guide, what is engraved on it`,
+    angles: (angles: string): string => `Lean of the screws: ${angles}`,
+    angle: (corner: string, degrees: number): string => `${corner} ${degrees}°`,
+    corner: (end: string, hand: string): string => `${end} ${hand}`,
+    straight: 'Screws go in straight',
+    place: (corners: string, side: string, end: string): string =>
+      `Screws at ${corners}: ${side} from the inside of the box side, ${end} from the box’s edge`,
+    allCorners: 'all four corners',
+    list: (items: readonly string[]): string => items.join(', '),
+    noScrew:
+      'No screw of the shop’s stock keeps all limits here: see what the program says of this drawer. Whatever you take must bite into solid wood and end well short of the face.',
+    adjuster: (startLow: string): string =>
+      `Adjusters: set the height to its lowest and the rest to the middle before you begin. The front starts ${startLow} low on purpose.`,
+    adjusterMiddle: 'Adjusters: set them all to the middle before you begin.',
+    steps: 'Steps',
+    lay: 'Lay the front face down on a clean, soft, flat bench. The cabinet’s left is now at your right.',
+    seat: (jig: string, edges: string): string =>
+      `Seat jig ${jig} at the ${edges} edge: hook its lip behind the edge and push until the whole lip touches.`,
+    setBox:
+      'Stand the box on the back of the front, its front down, and slide it until it touches every jig along the whole face.',
+    paper: (template: string): string =>
+      `Fold template ${template} over the front’s edges, arrow to the cabinet’s left, and tape it. Prick the crosses.`,
+    measureIn:
+      'Mark the overhangs on the back of the front at both ends of each edge, and stand the box on the marks, its front down.',
+    setOnPaper: 'Stand the box on the template, its front down, with its walls on the heavy line.',
+    clamp: 'Clamp the box to the front. Check that nothing has moved.',
+    drill: 'Set the depth stop. Drill the pilot holes from inside the box.',
+    guide: (guide: string, corners: string): string => `${guide} ${corners}`,
+    guides: (guides: string): string =>
+      `Seat each drill guide in its corner of the box (${guides}). Set the depth stop that is engraved on it, and drill the pilot holes through its bores.`,
+    pulls: (templates: string): string =>
+      `Put a flat scrap board under the front. Hook ${templates} over its edges, clamp it, and drill the pull’s holes right through into the board.`,
+    drive: 'Drive the screws until they are snug, and no further.',
+    lift: 'Slide the jigs straight out. Keep them for the next drawer of this setup.',
+    hang: (startLow: string): string =>
+      `Hang the drawer. Its front sits ${startLow} low: raise it with the height adjusters until its gaps are even.`,
+    hangMiddle: 'Hang the drawer and even out its gaps with the adjusters.',
+    cautions: 'Take care',
+    checks: 'Check before the next drawer',
+    check: (lengths: string): string => `Overhangs measured at both ends of each edge: ${lengths}`,
+    checkTip: 'No screw shows or bulges at the face',
+    checkSquare: 'Box square to the front, screws snug',
+  },
+
+  checklist: {
+    title: (order: string): string => `Checklist, ${order}`,
+    label: (page: number): string => `Checklist ${page}`,
+    heading: 'Checklist',
+    page: (page: number, of: number): string => `Page ${page} of ${of}`,
+    columns: {
+      drawer: 'Drawer',
+      template: 'Template',
+      setup: 'Setup',
+      jigs: 'Jigs',
+      overhangs: 'Overhangs L · R · B · T',
+      jig: 'Jig set',
+      measured: 'Size checked',
+      fixed: 'Front fixed',
+      gaps: 'Gaps checked',
+    },
+    each: (index: number, of: number): string => `${index} of ${of}`,
+    none: '–',
+  },
+};
+
+export type PaperWords = typeof EN;

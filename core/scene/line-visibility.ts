@@ -1,0 +1,90 @@
+import type { Point } from '../geometry/types.ts';
+import type { Vec3 } from '../jigs/types.ts';
+import type { Directions } from './directions.ts';
+import { inPicture, type Face } from './line-faces.ts';
+import type { Line } from './types.ts';
+import { dot } from './vec.ts';
+
+export type FlatLine = readonly [Point, Point];
+
+/** mm. A face hides what is further behind it than this; what touches it stays seen. */
+const BEHIND = 0.02;
+
+/** mm of a line between two looks at it. Less of it than that may come and go unseen. */
+const STEP = 2;
+
+/** Halvings between two looks: a line ends within STEP / 2^12 of where it should. */
+const HALVINGS = 12;
+
+/** The stretches of a line that no face hides, in the plane of the picture. */
+export function visibleParts(
+  [from, to]: Line,
+  faces: readonly Face[],
+  seen: Directions,
+): readonly FlatLine[] {
+  const [a, b] = [inPicture(from, seen), inPicture(to, seen)];
+  const near = faces.filter((face) => mayHide(face, a, b));
+  const at = (share: number): Vec3 => ({
+    x: from.x + (to.x - from.x) * share,
+    y: from.y + (to.y - from.y) * share,
+    z: from.z + (to.z - from.z) * share,
+  });
+  const isSeen = (share: number): boolean => {
+    const point = at(share);
+    const flat = inPicture(point, seen);
+    const nearness = dot(point, seen.viewer);
+    return !near.some((face) => nearnessOf(face, flat) > nearness + BEHIND && holds(face, flat));
+  };
+  const flatAt = (share: number): Point => inPicture(at(share), seen);
+  if (near.length === 0) return [[a, b]];
+  const count = Math.max(4, Math.ceil(Math.hypot(b.x - a.x, b.y - a.y) / STEP));
+  // Looks are taken inside the line: at its very ends it touches its own faces.
+  const shares = Array.from({ length: count }, (_, index) => (index + 0.5) / count);
+  const parts: FlatLine[] = [];
+  let start: number | null = null;
+  let last = 0;
+  for (const share of shares) {
+    const visible = isSeen(share);
+    if (visible && start === null) start = share === shares[0] ? 0 : border(last, share, isSeen);
+    if (!visible && start !== null) {
+      parts.push([flatAt(start), flatAt(border(last, share, isSeen))]);
+      start = null;
+    }
+    last = share;
+  }
+  return start === null ? parts : [...parts, [flatAt(start), b]];
+}
+
+/** Where between two shares of a line it begins, or ceases, to be seen. */
+function border(from: number, to: number, isSeen: (share: number) => boolean): number {
+  const before = isSeen(from);
+  let [low, high] = [from, to];
+  for (let halving = 0; halving < HALVINGS; halving += 1) {
+    const middle = (low + high) / 2;
+    if (isSeen(middle) === before) low = middle;
+    else high = middle;
+  }
+  return (low + high) / 2;
+}
+
+export const nearnessOf = ({ nearness }: Face, { x, y }: Point): number =>
+  nearness.x * x + nearness.y * y + nearness.at;
+
+const mayHide = ({ bounds: { min, max } }: Face, a: Point, b: Point): boolean =>
+  min.x <= Math.max(a.x, b.x) &&
+  max.x >= Math.min(a.x, b.x) &&
+  min.y <= Math.max(a.y, b.y) &&
+  max.y >= Math.min(a.y, b.y);
+
+/** Whether a point is inside a face and in none of its holes: it has an odd number of sides to one hand. */
+const holds = ({ rings }: Face, point: Point): boolean =>
+  rings.reduce((inside, ring) => inside !== oddCrossings(ring, point), false);
+
+function oddCrossings(ring: readonly Point[], { x, y }: Point): boolean {
+  let odd = false;
+  for (const [index, b] of ring.entries()) {
+    const a = ring.at(index - 1) ?? b;
+    if (a.y > y !== b.y > y && x < a.x + ((y - a.y) / (b.y - a.y)) * (b.x - a.x)) odd = !odd;
+  }
+  return odd;
+}

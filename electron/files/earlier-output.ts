@@ -1,0 +1,76 @@
+import { readFile, stat } from 'node:fs/promises';
+import { join } from 'node:path';
+import { unzipSync } from 'fflate';
+import { z } from 'zod';
+import { MANIFEST_FORMAT } from '../../core/files/manifest.ts';
+
+/** A folder or zip that this program wrote. */
+export interface EarlierOutput {
+  /** What it was made from; null where its manifest does not say. */
+  readonly madeFrom: string | null;
+  /** Every file that the manifest lists is there and has its size. */
+  readonly whole: boolean;
+  /** With the manifest. */
+  readonly files: number;
+}
+
+const manifestSchema = z.object({
+  format: z.literal(MANIFEST_FORMAT),
+  made_from: z.string().optional(),
+  files: z.array(z.object({ path: z.string(), size: z.number() })).default([]),
+});
+
+/** Reads the manifest of a folder and looks whether its files are there; null for anything that is not ours. */
+export async function earlierFolder(path: string): Promise<EarlierOutput | null> {
+  const text = await readFile(join(path, 'manifest.json'), 'utf8').catch(() => '');
+  return judge(text, (file) =>
+    stat(join(path, file)).then(
+      (found) => (found.isFile() ? found.size : null),
+      () => null,
+    ),
+  );
+}
+
+/** The same of a zip, whose files lie in one folder within it. */
+export async function earlierZip(path: string): Promise<EarlierOutput | null> {
+  const bytes = await readFile(path).catch(() => null);
+  if (bytes === null) return null;
+  const sizes = new Map<string, number>();
+  let found: Uint8Array | undefined;
+  try {
+    const [manifest] = Object.values(
+      unzipSync(bytes, {
+        filter({ name, originalSize }) {
+          const within = name.slice(name.indexOf('/') + 1);
+          sizes.set(within, originalSize);
+          return within === 'manifest.json';
+        },
+      }),
+    );
+    found = manifest;
+  } catch {
+    return null;
+  }
+  if (found === undefined) return null;
+  return judge(new TextDecoder().decode(found), async (file) => sizes.get(file) ?? null);
+}
+
+async function judge(
+  text: string,
+  sizeOf: (file: string) => Promise<number | null>,
+): Promise<EarlierOutput | null> {
+  const manifest = manifestSchema.safeParse(jsonOf(text));
+  if (!manifest.success) return null;
+  const { made_from: madeFrom = null, files } = manifest.data;
+  const sizes = await Promise.all(files.map(({ path }) => sizeOf(path)));
+  const whole = files.length > 0 && files.every(({ size }, index) => sizes[index] === size);
+  return { madeFrom, whole, files: files.length + 1 };
+}
+
+function jsonOf(text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch {
+    return null;
+  }
+}

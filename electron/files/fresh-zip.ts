@@ -1,0 +1,60 @@
+import { mkdir, stat } from 'node:fs/promises';
+import { basename, dirname, extname, resolve } from 'node:path';
+import { zipSync, type Zippable } from 'fflate';
+import { bytesOf } from './bytes-of.ts';
+import { clearLeftOvers } from './clear-left-overs.ts';
+import { earlierZip } from './earlier-output.ts';
+import type { FreshOutput } from './fresh-output.ts';
+import { hashOf } from './read-document.ts';
+import { Refusal } from './refusal.ts';
+import { saveFile } from './save-file.ts';
+
+/** The first date that a zip can hold, in local time as zips have it: the same files give the same bytes. */
+const DATE = new Date(1980, 0, 1);
+
+/**
+ * Begins a zip whose files lie in a folder of its own name; refuses to take the place of anything that this
+ * program did not write. It is in memory until it is finished.
+ */
+export async function freshZip(path: string): Promise<FreshOutput> {
+  const target = resolve(path);
+  await mkdir(dirname(target), { recursive: true });
+  await clearLeftOvers(target);
+  await mayReplace(target);
+  const folder = basename(target, extname(target));
+  const files = new Map<string, Uint8Array>();
+  return {
+    async write({ path: within, content, report }) {
+      if (files.has(within)) throw new Error(`EEXIST: ${within} is in the zip already`);
+      const bytes = bytesOf(content);
+      files.set(within, bytes);
+      return {
+        path: within,
+        size: bytes.length,
+        sha256: hashOf(bytes),
+        ...(report === undefined ? {} : { report }),
+      };
+    },
+    async finish() {
+      await mayReplace(target);
+      const entries: Zippable = {};
+      for (const [within, bytes] of [...files].toSorted(([a], [b]) => (a < b ? -1 : 1))) {
+        entries[`${folder}/${within}`] = [bytes, { mtime: DATE, level: 6 }];
+      }
+      await saveFile(target, zipSync(entries));
+      files.clear();
+    },
+    async discard() {
+      files.clear();
+    },
+  };
+}
+
+async function mayReplace(target: string): Promise<void> {
+  const found = await stat(target).catch(() => null);
+  if (found === null) return;
+  if (!found.isFile()) throw new Refusal(`${target} is a folder; name a zip file`);
+  if ((await earlierZip(target)) === null) {
+    throw new Refusal(`${target} is a file that this program did not write; name a new one`);
+  }
+}

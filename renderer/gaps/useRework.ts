@@ -1,0 +1,40 @@
+import { useCallback, useEffect, useRef } from 'react';
+import { create } from 'zustand';
+import type { Designed } from '../../core/session/types.ts';
+import type { CountedRework } from '../worker/connect-design.ts';
+import type { ReworkShown } from './GapsView.tsx';
+
+type Budgets = Designed['budgets'];
+
+interface Counting {
+  readonly state: 'none' | 'counting' | 'counted' | 'failed';
+  readonly last: CountedRework | null;
+}
+
+/** The last count for as long as the program runs, so that going from stage to stage counts nothing again. */
+const useCounting = create<Counting>()(() => ({ state: 'none', last: null }));
+
+/**
+ * The rework that an order's fronts will need. It is counted when the stage is first shown for a design, then only
+ * when somebody asks: `count` null on a fault of the program.
+ */
+export function useRework(
+  budgets: Budgets | null,
+  count: () => Promise<CountedRework | null>,
+): readonly [ReworkShown, () => void] {
+  const { state, last } = useCounting();
+  const ask = useCallback(async () => {
+    if (useCounting.getState().state === 'counting') return;
+    useCounting.setState({ state: 'counting' });
+    const counted = await count();
+    useCounting.setState(counted === null ? { state: 'failed' } : { state: 'counted', last: counted });
+  }, [count]);
+  const shown = useRef(false);
+  useEffect(() => {
+    if (budgets === null || shown.current) return;
+    shown.current = true;
+    if (useCounting.getState().last?.of !== budgets) void ask();
+  }, [budgets, ask]);
+  const earlier = state === 'counted' && last?.of !== budgets;
+  return [{ state: earlier ? 'earlier' : state, answer: last?.answer ?? null }, () => void ask()];
+}
