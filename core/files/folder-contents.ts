@@ -45,10 +45,10 @@ export function folderContents(
             : []),
         ];
       }),
+    ...PAPER_KINDS.flatMap((id) => list(id, `paper/${id}.pdf`, 'to print')),
     // How many sheets there will be is known when they are packed.
     ...list('sheets', 'sheets/', 'sheets to cut'),
     ...list('coupon', 'coupon/', 'test piece'),
-    ...PAPER_KINDS.flatMap((id) => list(id, `paper/${id}.pdf`, 'to print')),
     ...list('fit', 'fit.csv', 'table'),
     ...list('schedule', 'schedule.csv', 'table'),
     ...list('parts', 'parts.csv', 'table'),

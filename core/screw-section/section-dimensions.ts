@@ -60,8 +60,7 @@ function woodBeside({
   const tip = seenAcross(alongScrew(place, fit, screw.length.value), edge, fit);
   const ins = wood.outline.map((point) => point.in);
   const [outer, inner] = [Math.min(...ins), Math.max(...ins)];
-  const nearer = tip.in < enters.in ? [tip, enters] : [enters, tip];
-  const [out, inwards] = nearer as [SectionPoint, SectionPoint];
+  const [out, inwards] = tip.in < enters.in ? ([tip, enters] as const) : ([enters, tip] as const);
   const groove = shapes.find(({ id }) => id === 'groove');
   const grooveIn = groove === undefined ? Infinity : Math.min(...groove.outline.map((point) => point.in));
   return [

@@ -7,7 +7,7 @@ import type { Finding } from '../../core/findings/finding.ts';
 import { hasErrors } from '../../core/findings/make.ts';
 import { designOrder, type Workshop } from '../../core/pipeline.ts';
 import { loadPaperFonts, STROKE_FONT } from '../../shared/library.ts';
-import { clearLeftOvers } from '../files/clear-left-overs.ts';
+import { bringBack } from '../files/bring-back.ts';
 import { earlierFolder, earlierZip } from '../files/earlier-output.ts';
 import { freshFolder } from '../files/fresh-folder.ts';
 import { freshZip } from '../files/fresh-zip.ts';
@@ -50,7 +50,7 @@ export async function makeOrder(
     text,
   });
 
-  await clearLeftOvers(call.out);
+  await bringBack(call.out);
   const loaded = await loadOrder(call);
   const own = call.machine === undefined ? loaded.value?.machine : undefined;
   const machine = own === undefined ? await loadMachine(call.machine) : { value: own, findings: [] };

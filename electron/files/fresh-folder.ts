@@ -2,7 +2,7 @@ import { mkdir, open, readdir, readFile, rename, rm } from 'node:fs/promises';
 import { basename, dirname, join, resolve } from 'node:path';
 import { MANIFEST_FORMAT } from '../../core/files/manifest.ts';
 import { bytesOf } from './bytes-of.ts';
-import { clearLeftOvers } from './clear-left-overs.ts';
+import { bringBack } from './bring-back.ts';
 import { exists } from './exists.ts';
 import type { FreshOutput } from './fresh-output.ts';
 import { hashOf } from './read-document.ts';
@@ -14,7 +14,7 @@ import { temporaryName } from './temporary-name.ts';
 /** Begins a folder beside its place; refuses to take the place of anything that this program did not write. */
 export async function freshFolder(path: string): Promise<FreshOutput> {
   const target = resolve(path);
-  await clearLeftOvers(target);
+  await bringBack(target);
   await mayReplace(target);
   await mkdir(dirname(target), { recursive: true });
   // Not mkdtemp, whose folder nobody but its owner can enter.

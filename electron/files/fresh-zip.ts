@@ -2,7 +2,7 @@ import { mkdir, stat } from 'node:fs/promises';
 import { basename, dirname, extname, resolve } from 'node:path';
 import { zipSync, type Zippable } from 'fflate';
 import { bytesOf } from './bytes-of.ts';
-import { clearLeftOvers } from './clear-left-overs.ts';
+import { bringBack } from './bring-back.ts';
 import { earlierZip } from './earlier-output.ts';
 import type { FreshOutput } from './fresh-output.ts';
 import { hashOf } from './read-document.ts';
@@ -19,7 +19,7 @@ const DATE = new Date(1980, 0, 1);
 export async function freshZip(path: string): Promise<FreshOutput> {
   const target = resolve(path);
   await mkdir(dirname(target), { recursive: true });
-  await clearLeftOvers(target);
+  await bringBack(target);
   await mayReplace(target);
   const folder = basename(target, extname(target));
   const files = new Map<string, Uint8Array>();

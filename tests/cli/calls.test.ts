@@ -19,7 +19,15 @@ describe('a bad call ends with exit code 2 and says what would be accepted', () 
     [['bake', order], 'there is no command "bake"; write make or check'],
     [['make'], 'make needs an order, a CSV or project file'],
     [['make', order], 'make needs --out and a folder that it may write'],
-    [['make', order, order, '--out', out], `make takes one order; "${order}" is one too many`],
+    [['check', order, order], `check takes one order; "${order}" is one too many`],
+    [['make', order, order], 'make needs --out and a folder that it may write'],
+    [['make', order, order, '--out', out, '--name', 'kitchen'], '--name names one order'],
+    [['make', order, '--out', out, '--jobs', '0'], '--jobs is "0"; write a whole number from 1 to 256'],
+    [['make', order, '--out', out, '--jobs', '1.5'], '--jobs is "1.5"; write a whole number from 1 to 256'],
+    [['make', order, '--out', out, '--summary', join(folder, 'no/s.json')], 'its folder is not there'],
+    [['make', order, '--out', out, '--summary', folder], 'is a folder; name a file'],
+    [['make', order, order, '--out', out, '--machine', 'saw'], 'there is no machine "saw"'],
+    [['check', order, '--zip'], 'check writes nothing and takes no --zip'],
     [['make', order, '--out', out, '--units', 'cm'], '--units is "cm"; write in or mm'],
     [['make', order, '--out', out, '--jigs', 'all'], '--jigs is "all"; write edge or corner'],
     [
@@ -31,8 +39,8 @@ describe('a bad call ends with exit code 2 and says what would be accepted', () 
       '--lists names "tables"; write any of fit,schedule,parts,read-first with commas, or none',
     ],
     [
-      ['make', order, '--out', out, '--formats', 'none', '--lists', 'none'],
-      'No file is chosen; choose at least one of DXF, SVG, fit.csv, schedule.csv, parts.csv, read-first.txt.',
+      ['make', order, '--out', out, '--formats', 'none', '--lists', 'none', '--paper', 'none'],
+      'No file is chosen; choose at least one of DXF, SVG, fit.csv, schedule.csv, parts.csv, read-first.txt, ',
     ],
     [
       ['make', order, '--out', out, '--only-jigs', 'B1,X9'],

@@ -1,5 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import type { Operation } from '../../core/machine/operations.ts';
 import { exportReport } from '../../core/files/report.ts';
 import { perimeter } from '../../core/geometry/measure.ts';
 import { randomDrawings } from './random-drawing.ts';
@@ -38,13 +39,15 @@ describe('exportReport', () => {
           operation,
           length: perimeter(contour),
         }));
-        const sum = (engraved: boolean): number =>
-          lengths.reduce(
-            (total, { operation, length }) => total + ((operation === 'engrave') === engraved ? length : 0),
-            0,
-          );
-        expect(value.cutLength).toBeCloseTo(sum(false), 6);
-        expect(value.engraveLength).toBeCloseTo(sum(true), 6);
+        const sum = (counts: (operation: Operation) => boolean): number =>
+          lengths.reduce((total, { operation, length }) => total + (counts(operation) ? length : 0), 0);
+        // Tabs are marked, neither cut nor engraved.
+        const isCut = (operation: Operation): boolean => operation !== 'engrave' && operation !== 'tab';
+        expect(value.cutLength).toBeCloseTo(sum(isCut), 6);
+        expect(value.engraveLength).toBeCloseTo(
+          sum((operation) => operation === 'engrave'),
+          6,
+        );
         expect(value.entities).toBe(drawing.features.length);
         const { minX, minY, maxX, maxY } = value.extents;
         for (const [index, side] of [minX, minY, maxX, maxY].entries()) {

@@ -34,6 +34,7 @@ const HEADERS = [
   'Bottom overhang',
   'Left overhang',
   'Right overhang',
+  'Screws, to spare',
   'Qty',
   'Style',
   'Opening width',
@@ -89,14 +90,14 @@ describe('the whole job in the browser host', () => {
   });
 
   test('a fault is told beside its row, with what would be accepted', async () => {
-    await cell(2, 'Opening width').click();
+    await cell(5, 'Opening width').click();
     await page.keyboard.type('wide');
     await page.keyboard.press('Enter');
-    await shows(2, 'State', '✕fault');
-    await cell(2, 'Cabinet').click();
-    await expect.poll(() => page.getByText(/Row 2, opening_w, reads/).count()).toBeGreaterThan(0);
+    await shows(5, 'State', '✕fault');
+    await cell(5, 'Cabinet').click();
+    await expect.poll(() => page.getByText(/Row 5, opening_w, reads/).count()).toBeGreaterThan(0);
     await press('Undo');
-    await shows(2, 'State', '✓fits');
+    await shows(5, 'State', '✓fits');
   });
 
   test('lengths are shown in millimetres everywhere at once', async () => {
@@ -113,6 +114,18 @@ describe('the whole job in the browser host', () => {
     await expect.poll(() => page.getByRole('heading', { name: 'Cabinet', exact: true }).count()).toBe(1);
     await press('Show the part');
     await expect.poll(() => page.locator('svg path').count(), { timeout: 20_000 }).toBeGreaterThan(3);
+    await press('Show the seat');
+  });
+
+  test('the screws are shown with their limits, and the gaps with what the adjusters must reach', async () => {
+    await press('Show the screws');
+    await page.getByRole('heading', { name: /across the side/ }).waitFor();
+    expect(await page.getByRole('table').first().getByRole('row').count()).toBeGreaterThan(5);
+    await press('Across the rail');
+    await page.getByRole('heading', { name: /across the (?:bottom|top) edge/ }).waitFor();
+    await press('Show the gaps');
+    await page.getByRole('heading', { name: 'Does it come in?' }).waitFor();
+    await page.getByText(/are expected to need rework/).waitFor();
     await press('Show the seat');
   });
 
@@ -141,7 +154,7 @@ describe('the whole job in the browser host', () => {
     };
     expect(text('manifest.json')).toContain('overhang-manifest');
     const others = names.filter(
-      (name) => !/\/(?:dxf\/B[37]-[^/]+\.dxf|[\w-]+\.(?:csv|txt|json))$/.test(name),
+      (name) => !/\/(?:dxf\/B[37]-[^/]+\.dxf|paper\/[a-z]+\.pdf|[\w-]+\.(?:csv|txt|json))$/.test(name),
     );
     expect(others).toEqual([]);
     const part = (id: string) => measuredPart(readWithDxfParser(text(`dxf/${id}_mm.dxf`)).entities);

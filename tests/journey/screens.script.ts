@@ -22,8 +22,11 @@ const SCREENS: readonly (readonly [name: string, go: (page: Page) => Promise<voi
   ['seat', stage('Show the seat')],
   ['cabinet', stage('Show the cabinet')],
   ['part', stage('Show the part')],
+  ['screws', stage('Show the screws')],
+  ['gaps', stage('Show the gaps')],
   ['standard', (page) => press(page, 'Shop standard')],
   ['machine', (page) => press(page, /^Machine$/)],
+  ['jig-plan', (page) => press(page, 'Jig plan')],
   ['output', (page) => press(page, 'Files out')],
 ];
 

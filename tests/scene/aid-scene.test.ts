@@ -47,36 +47,37 @@ describe('aidScene', () => {
   });
 
   test('aidScene: the aid shares no space with front or box', () => {
-    for (const { name, corner, scene } of all) {
+    const failing = all.filter(({ corner, scene }) => {
       const aid = groupManifold(scene, 'jig');
-      expect(sharedVolume(aid, groupManifold(scene, 'front')), name).toBeLessThan(NOISE);
-      if (corner !== null) expect(sharedVolume(aid, groupManifold(scene, 'box')), name).toBeLessThan(NOISE);
-    }
+      const walls = corner === null ? 0 : sharedVolume(aid, groupManifold(scene, 'box'));
+      return Math.max(walls, sharedVolume(aid, groupManifold(scene, 'front'))) >= NOISE;
+    });
+    expect(failing.map(({ name }) => name)).toEqual([]);
   });
 
   test('aidScene: a guide touches the box front and the side at its corner, and its bottom or top edge', () => {
-    for (const { name, corner, scene } of guides) {
+    for (const { corner, scene } of guides) {
       const surfaces = new Set(scene.contacts.map(({ on }) => on));
       const third = corner?.end === 'top' ? 'box top edge' : 'box bottom';
-      expect([...surfaces].toSorted(), name).toEqual(
-        ['box front inside', 'box side inside', third].toSorted(),
-      );
+      expect([...surfaces].toSorted()).toEqual(['box front inside', 'box side inside', third].toSorted());
       const aid = groupManifold(scene, 'jig');
-      expect(aid.minGap(groupManifold(scene, 'box'), 1), name).toBeLessThanOrEqual(TOUCH);
+      expect(aid.minGap(groupManifold(scene, 'box'), 1)).toBeLessThanOrEqual(TOUCH);
       const box = blockOf(groupManifold(scene, 'box'));
       const block = blockOf(aid);
       // The cabinet's right is at x = 0: a guide for that hand is in that half of the box.
       const middle = (box.min.x + box.max.x) / 2;
       const at = (block.min.x + block.max.x) / 2;
-      expect(corner?.hand === 'right' ? at < middle : at > middle, name).toBe(true);
+      expect(corner?.hand === 'right' ? at < middle : at > middle).toBe(true);
     }
   });
 
   test('aidScene: each bit passes through its bore, and nothing of the guide is in its way', () => {
-    for (const { name, scene } of guides) {
+    const failing = guides.filter(({ scene }) => {
       const aid = groupManifold(scene, 'jig');
-      expect(scene.tools.length, name).toBeGreaterThan(0);
-      for (const bit of scene.tools) expect(sharedVolume(manifoldOf(bit), aid), name).toBeLessThan(NOISE);
-    }
+      return (
+        scene.tools.length === 0 || scene.tools.some((bit) => sharedVolume(manifoldOf(bit), aid) >= NOISE)
+      );
+    });
+    expect(failing.map(({ name }) => name)).toEqual([]);
   });
 });
