@@ -1,13 +1,13 @@
 import { parseArgs } from 'node:util';
 import { isUsual, OUTPUT_GROUPS, OUTPUT_KINDS, type OutputKindId } from '../../core/files/output-kinds.ts';
 import { USUAL, type OutputChoice } from '../../core/files/output-choice.ts';
-import { USUAL_PAPER } from '../../core/files/paper/sheet/settings.ts';
 import type { Registration } from '../../core/jigs/plan-types.ts';
 import type { JigSharing } from '../../core/jigs/sharing/types.ts';
 import type { LengthUnit } from '../../core/order/types.ts';
 import { checkDate } from '../../core/order/date.ts';
 import { MACHINES, STANDARDS } from '../../shared/library.ts';
 import { BadCall } from './output.ts';
+import { paperSettings } from './paper-settings.ts';
 
 /** A call of the command line, checked. */
 export interface Call {
@@ -49,6 +49,8 @@ const OPTIONS = {
   formats: { type: 'string' },
   lists: { type: 'string' },
   paper: { type: 'string' },
+  'paper-size': { type: 'string' },
+  'printer-factors': { type: 'string' },
   extras: { type: 'string' },
   date: { type: 'string' },
   name: { type: 'string' },
@@ -72,6 +74,8 @@ const ONLY_MAKE = [
   'formats',
   'lists',
   'paper',
+  'paper-size',
+  'printer-factors',
   'extras',
   'date',
   'name',
@@ -135,7 +139,7 @@ export function readArguments(words: readonly string[]): Call {
     choice: {
       kinds: OUTPUT_GROUPS.flatMap(({ id }) => kindsOf(id, values[id])),
       jigs: values['only-jigs'] === undefined ? 'all' : listed('only-jigs', values['only-jigs']),
-      paper: USUAL_PAPER,
+      paper: paperSettings(values['paper-size'], values['printer-factors']),
     },
     ...(registration === undefined ? {} : { registration }),
     ...(sharing === undefined ? {} : { sharing }),

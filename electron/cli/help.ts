@@ -1,3 +1,4 @@
+import { PAPER_SIZES } from './paper-settings.ts';
 import { CAUTIONS } from '../../core/cautions/cautions.ts';
 import { KNOWN, type Call } from './arguments.ts';
 
@@ -47,6 +48,9 @@ ${STANDARD}
                  all is the default, none writes cut files only
   --paper P      what to print, as PDF: any of ${KNOWN.kinds('paper').join(',')};
                  all but calibration is the default, none writes none
+  --paper-size S ${PAPER_SIZES.join(', ')};
+                 the first is the default, and prints on either
+  --printer-factors X,Y  from the printer calibration: across the short side, along the long side
   --extras E     more to write: any of ${KNOWN.kinds('extras').join(',')}; none is the default
   --only-jigs I  the parts of these jigs only, by their ids: B1,S2
 ${UNITS}

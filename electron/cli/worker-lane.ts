@@ -27,6 +27,7 @@ export function workerLane(file: string): Lane<Call, OrderReport> {
     do: (call) =>
       new Promise((resolve, reject) => {
         answer = { resolve, reject };
+        // oxlint-disable-next-line unicorn/require-post-message-target-origin -- a thread, no window
         worker.postMessage(call);
       }),
     async close() {

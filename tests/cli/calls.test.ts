@@ -43,6 +43,14 @@ describe('a bad call ends with exit code 2 and says what would be accepted', () 
       'No file is chosen; choose at least one of DXF, SVG, fit.csv, schedule.csv, parts.csv, read-first.txt, ',
     ],
     [
+      ['make', order, '--out', out, '--paper-size', 'napkin'],
+      '--paper-size is "napkin"; write one of A4-or-letter, A4, letter, legal, A3, tabloid, A2, A1, A0, roll',
+    ],
+    [
+      ['make', order, '--out', out, '--printer-factors', '1.2,1'],
+      '--printer-factors is "1.2,1"; write two numbers from 0.97 to 1.03',
+    ],
+    [
       ['make', order, '--out', out, '--only-jigs', 'B1,X9'],
       'This order has no jig "X9"; its jigs are B1, B2, S1',
     ],

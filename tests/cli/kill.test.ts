@@ -33,24 +33,13 @@ test(
     for (const order of orders) writeFileSync(order, ORDER.split('\n').slice(0, 2).join('\n'));
     const random = randomOf(SEED);
     const out = { folders: join(folder, 'folders'), zips: join(folder, 'zips') };
-    const words = (round: number): readonly string[] => [
-      ...[
-        main,
-        'make',
-        ...orders,
-        '--jobs',
-        '2',
-        '--formats',
-        'svg',
-        '--paper',
-        'none',
-        '--only-jigs',
-        'S1,B1',
-      ],
-      // Each round makes all anew, so that whole outputs are replaced.
-      ...['--date', `2031-01-${String((round % 28) + 1).padStart(2, '0')}`],
-      ...(round % 3 === 2 ? ['--zip', '--out', out.zips] : ['--out', out.folders]),
-    ];
+    /** Each round makes all anew with its date, so that whole outputs are replaced. */
+    const words = (round: number): readonly string[] => {
+      const date = `2031-01-${String((round % 28) + 1).padStart(2, '0')}`;
+      const little = ['--formats', 'svg', '--paper', 'none', '--only-jigs', 'S1', '--date', date];
+      const place = round % 3 === 2 ? ['--zip', '--out', out.zips] : ['--out', out.folders];
+      return [main, 'make', ...orders, '--jobs', '2', ...little, ...place];
+    };
     const visible = () =>
       Object.values(out).flatMap((place) =>
         readdirSync(place)

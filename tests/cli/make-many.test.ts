@@ -231,7 +231,7 @@ describe('overhang make of hostile orders', () => {
     for (const name of ['fit.csv', 'schedule.csv', 'parts.csv']) {
       const { data } = Papa.parse<string[]>(readFileSync(join(out, name), 'utf8').trimEnd());
       const runs = data.flat().filter((cell) => /^[=+\-@\t\r]/.test(cell) && !/^-\d+(\.\d+)?$/.test(cell));
-      expect(runs, name).toEqual([]);
+      expect(runs, `cells of ${name}`).toEqual([]);
     }
     const [, first] = Papa.parse<string[]>(readFileSync(join(out, 'fit.csv'), 'utf8')).data;
     expect(first?.[0]).toBe("'=1+1");

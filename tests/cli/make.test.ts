@@ -93,13 +93,17 @@ describe('overhang make', () => {
 
   test('writes fit.csv and schedule.csv as their readers expect them', () => {
     const lines = (name: string) => read(join(folder, 'first', name)).split('\r\n');
-    expect(lines('fit.csv')).toEqual([
-      'cabinet,drawer,qty,style,overhang_left_mm,overhang_right_mm,overhang_top_mm,overhang_bottom_mm,front_w_mm,front_h_mm,box_w_mm,box_h_mm,warnings',
-      'B1,top,2,full overlay,36.5125,36.5125,42.8625,17.4625,520.7,174.625,447.675,114.3,',
-      'B1,bottom,2,full overlay,36.5125,36.5125,44.45,50.8,520.7,330.2,447.675,234.95,',
+    // The columns of the fit; those of the screws come after them, and the warnings last.
+    const fit = lines('fit.csv').map((line) => line.split(','));
+    expect(fit.map((cells) => cells.slice(0, 12).join(','))).toEqual([
+      'cabinet,drawer,qty,style,overhang_left_mm,overhang_right_mm,overhang_top_mm,overhang_bottom_mm,front_w_mm,front_h_mm,box_w_mm,box_h_mm',
+      'B1,top,2,full overlay,36.5125,36.5125,42.8625,17.4625,520.7,174.625,447.675,114.3',
+      'B1,bottom,2,full overlay,36.5125,36.5125,44.45,50.8,520.7,330.2,447.675,234.95',
       '',
     ]);
-    expect(lines('schedule.csv')).toEqual([
+    expect(fit.map((cells) => cells.at(-1))).toEqual(['warnings', '', '', '']);
+    // Drill guides set no edge; which there are depends on the screws.
+    expect(lines('schedule.csv').filter((line) => !line.includes('drill guide'))).toEqual([
       'room,cabinet,drawer,qty,style,edge,jig,kind,hand,overhang,overhang_mm,adjust_mm',
       ',B1,top,2,full overlay,bottom,B1,bottom fence,,"11/16""",17.4625,0',
       ',B1,top,2,full overlay,left,S1,side spacer,,"1 7/16""",36.5125,0',
@@ -209,6 +213,8 @@ describe('overhang make', () => {
       'dxf',
       '--lists',
       'parts',
+      '--paper',
+      'none',
       '--only-jigs',
       'S1, B2',
       '--out',
@@ -227,14 +233,25 @@ describe('overhang make', () => {
     const { left_out } = z
       .object({ left_out: z.object({ kinds: z.array(z.string()), jigs: z.array(z.string()) }) })
       .parse(JSON.parse(read(join(out, 'manifest.json'))));
-    expect(left_out.kinds).toEqual(['svg', 'fit', 'schedule', 'read-first']);
+    expect(left_out.kinds).toEqual([
+      'svg',
+      'fit',
+      'schedule',
+      'read-first',
+      'templates',
+      'instructions',
+      'checklist',
+      'calibration',
+      'sheets',
+      'coupon',
+    ]);
     expect(left_out.jigs).toContain('B1');
     expect(left_out.jigs.filter((id) => ['S1', 'B2'].includes(id))).toEqual([]);
   });
 
   test('writes lists only with --formats none', async () => {
     const out = join(folder, 'lists');
-    const { code } = await call('make', order, '--formats', 'none', '--out', out);
+    const { code } = await call('make', order, '--formats', 'none', '--paper', 'none', '--out', out);
     expect(code).toBe(0);
     expect(filesIn(out)).toEqual(['fit.csv', 'manifest.json', 'parts.csv', 'read-first.txt', 'schedule.csv']);
     expect(read(join(out, 'parts.csv'))).not.toMatch(/dxf\/|svg\//);

@@ -20,14 +20,13 @@ describe('safeName', () => {
     ['trailing. . ', 'trailing'],
     ['tab\tand\nline', 'tab-and-line'],
     ['nul\u0000byte', 'nul-byte'],
-    ['=HYPERLINK("x")', 'HYPERLINK(-x'],
+    ['=HYPERLINK("x")', 'HYPERLINK(-x-)'],
     ['', 'order'],
     ['...', 'order'],
     ['???', 'order'],
   ];
   test.each(cases)('makes %j into %j', (text, name) => {
-    // The last replaced character may end the name.
-    expect(safeName(text).replace(/-\)?$/, '')).toBe(name.replace(/-\)?$/, ''));
+    expect(safeName(text)).toBe(name);
   });
 
   // Microsoft, "Naming Files, Paths, and Namespaces": reserved names, also followed by an extension.
@@ -56,7 +55,8 @@ describe('safeName', () => {
         expect(name).not.toMatch(/[<>:"/\\|?*\u0000-\u001f]|[ .]$|^\.|^-/);
         expect(name.length).toBeGreaterThan(0);
         expect(new TextEncoder().encode(name).length).toBeLessThanOrEqual(121);
-        expect(name.isWellFormed()).toBe(true);
+        // No half of a surrogate pair.
+        expect(name).not.toMatch(/\p{Surrogate}/u);
         expect(safeName(name)).toBe(name);
       }),
       { seed: SEED, numRuns: 2000 },

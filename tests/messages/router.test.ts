@@ -185,7 +185,9 @@ describe('output', () => {
     const { ports, calls } = memoryPorts();
     const router = createRouter(ports);
     const job = await begin(router);
-    expect(failed.safeParse(await router.answer('output.write', { job, path, content: '' })).success).toBe(true);
+    expect(failed.safeParse(await router.answer('output.write', { job, path, content: '' })).success).toBe(
+      true,
+    );
     expect(calls).toEqual(['begin jigs']);
   });
 

@@ -27,6 +27,12 @@ export const firstRows = (draft: Draft, count: number): Draft => ({
   rows: draft.rows.slice(0, count),
 });
 
+/** Seven drawers of the demo order with slab fronts, whose screws are soon found. */
+export function workroomRows(): Draft {
+  const draft = demoDraft();
+  return { ...draft, rows: draft.rows.filter(({ cells }) => cells.room === 'Workroom').slice(0, 7) };
+}
+
 /** An order of so many drawers: the demo order's cabinets again and again, under other names. */
 export function largeDraft(count: number): Draft {
   const draft = demoDraft();
