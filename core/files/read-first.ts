@@ -56,11 +56,17 @@ function fileLines(choice: OutputChoice): readonly string[] {
   const chosen = OUTPUT_KINDS.filter(({ id }) => includesKind(choice, id));
   const lists = chosen.filter(({ group, id }) => group === 'lists' && id !== 'read-first');
   const formats = chosen.filter(({ group }) => group === 'formats').map(({ id }) => id);
+  const printed = chosen.filter(({ group }) => group === 'paper');
+  const extras = chosen.filter(({ group }) => group === 'extras');
   return [
     ...lists.map(({ label, purpose }) => line(label, purpose)),
     ...(formats.length === 0
       ? []
       : [line(formats.join(', '), 'one cut file for each part; the unit is in its name')]),
+    ...(printed.length === 0
+      ? []
+      : [line('paper', `to print at 100 %: ${printed.map(({ label }) => label.toLowerCase()).join(', ')}`)]),
+    ...extras.map(({ id, purpose }) => line(id, purpose)),
   ];
 }
 
