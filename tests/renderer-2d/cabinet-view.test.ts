@@ -27,7 +27,8 @@ async function cabinet(demo: DemoDraft, rowId: string | null, scene: Scene = {})
   const { draft, designed } = demo;
   const props = {
     fits: designed.fits,
-    findings: designed.findings,
+    // The view is of fits; what is told of screws and guides would mark more rows.
+    findings: designed.findings.filter(({ finding }) => !/^(?:fastening|jigs)\//.test(finding.code)),
     rows: draft.rows,
     construction: draft.standard.construction,
     selection: { rowId, jigId: null, partId: null },

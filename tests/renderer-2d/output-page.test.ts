@@ -22,7 +22,12 @@ afterAll(() => harness.browser.close());
 
 const harbor = demoDraft('harbor-library');
 const IDLE = { state: 'idle', done: 0, of: 0 };
-const SHOWN = { run: IDLE, since: 'nothing', choice: EVERYTHING };
+/** Cut files and lists, without what is printed or made on request. */
+const CUT: OutputChoice = {
+  ...EVERYTHING,
+  kinds: ['dxf', 'svg', 'fit', 'schedule', 'parts', 'read-first'],
+};
+const SHOWN = { run: IDLE, since: 'nothing', choice: CUT };
 const CALLBACKS = ['onChoice', 'onStart', 'onCancel', 'onShow', 'onRegistration', 'onMachine', 'onRow'];
 
 /** What the page looks at of a design: all the geometry of a hundred jigs takes its time on the way to a browser. */
@@ -135,7 +140,30 @@ describe('OutputPage', () => {
     expect(await page.getByText(/^No file is chosen; choose at least one of DXF, SVG/).count()).toBe(1);
     await page.getByRole('checkbox', { name: /^SVG/ }).check();
     await page.getByRole('checkbox', { name: /^DXF/ }).check();
-    expect((await calls(page)).at(-1)).toEqual(['onChoice', { kinds: ['dxf', 'svg'], jigs: 'all' }]);
+    expect((await calls(page)).at(-1)).toEqual(['onChoice', { ...CUT, kinds: ['dxf', 'svg'] }]);
+  });
+
+  test('prints on the paper that is chosen, with the factors of the printer', async () => {
+    const page = await outputPage(harbor);
+    expect(await page.getByLabel('Paper', { exact: true }).count()).toBe(0);
+    await page.getByRole('checkbox', { name: /^Templates/ }).check();
+    const listed = page.locator('.output-table tbody th');
+    expect(await listed.allTextContents()).toContain('paper/templates.pdf');
+    await page.getByLabel('Paper', { exact: true }).selectOption('A3');
+    const factor = page.getByLabel('Printer factor across the short side');
+    await factor.fill('1.2');
+    await factor.press('Enter');
+    expect(await page.getByText(/write a number from 0\.97 to 1\.03/).count()).toBe(1);
+    await factor.fill('1,002');
+    await factor.press('Enter');
+    expect((await calls(page)).at(-1)).toEqual([
+      'onChoice',
+      {
+        ...CUT,
+        kinds: [...CUT.kinds, 'templates'],
+        paper: { ...CUT.paper, sheet: 'A3', factors: { x: 1.002, y: 1 } },
+      },
+    ]);
   });
 
   test('writes only the parts of picked jigs, and counts those', async () => {
@@ -159,7 +187,7 @@ describe('OutputPage', () => {
   test('is stopped by a picked jig that an edit has taken away, until it is unpicked', async () => {
     const page = await outputPage(harbor);
     const [first] = harbor.designed.jigs;
-    const choice: OutputChoice = { ...EVERYTHING, jigs: [first?.id ?? '', 'B99'] };
+    const choice: OutputChoice = { ...CUT, jigs: [first?.id ?? '', 'B99'] };
     await change(page, { choice });
     expect(await page.getByText(/^This order has no jig "B99"; its jigs are /).count()).toBe(1);
     expect(await page.getByRole('button', { name: 'Write the files …' }).isDisabled()).toBe(true);

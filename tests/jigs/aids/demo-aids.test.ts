@@ -35,7 +35,7 @@ describe('the aids of the demo orders', () => {
   test.for(cases)(
     '$name on $machine: every screw is in a guide, left to the template, or told',
     ({ machine, demo: { fastenings, standard } }) => {
-      const { value, findings } = planAids(fastenings, standard, contextOf(machine));
+      const { value, findings } = planAids(fastenings, standard, contextOf(machine), undefined, 1);
       expect(findings.filter(({ severity }) => severity === 'error')).toEqual([]);
       let screws = 0;
       for (const { fit, places } of fastenings) {
@@ -55,7 +55,7 @@ describe('the aids of the demo orders', () => {
         }
         for (const { jig, places: guided } of uses) {
           if (jig.kind !== 'corner drill guide') continue;
-          expect(jig.drilling?.bores).toHaveLength(guided.length);
+          expect(jig.drilling?.bores.length).toBeGreaterThanOrEqual(guided.length);
           for (const [index, { fromSide, angle }] of guided.entries()) {
             expect(Math.abs(jig.drilling?.bores[index]?.at.x ?? NaN)).toBeCloseTo(fromSide, 2);
             expect(jig.drilling?.bores[index]?.angle).toBeCloseTo(angle, 3);
