@@ -57,11 +57,15 @@ test(
     }
     let [killed, left] = [0, 0];
     // A run that ends before its time is no kill; such are few.
-    for (let round = 3; killed < MAKE_KILLS && round < 3 * MAKE_KILLS; round += 1) {
+    for (let round = 3; killed < MAKE_KILLS && round < 6 * MAKE_KILLS; round += 1) {
+      const before = new Set(hidden());
       const child = spawn(process.execPath, words(round), { stdio: 'ignore' });
       const ended = once(child, 'exit');
-      // Nothing is written before the program has started.
-      await Promise.race([wait((0.25 + 0.75 * random()) * whole), ended]);
+      // Every other kill waits until something is being written; the others come whenever they come.
+      if (round % 2 === 0) {
+        while (child.exitCode === null && hidden().every((name) => before.has(name))) await wait(1);
+        await Promise.race([wait(40 * random()), ended]);
+      } else await Promise.race([wait((0.25 + 0.75 * random()) * whole), ended]);
       child.kill('SIGKILL');
       await ended;
       if (child.signalCode === 'SIGKILL') killed += 1;
