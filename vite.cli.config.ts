@@ -1,19 +1,21 @@
 import { copyFileSync } from 'node:fs';
-import { resolve } from 'node:path';
+import { basename, resolve } from 'node:path';
 import { defineConfig, type Plugin } from 'vite';
 
-/** The solver's wasm beside the bundle, where `electron/cli/load-solver.ts` looks for it. */
-const copySolver: Plugin = {
-  name: 'copy-solver',
+/** The wasm of the solver and of the geometry library beside the bundle, where `electron/cli/load-*.ts` look for it. */
+const copyWasm: Plugin = {
+  name: 'copy-wasm',
   writeBundle({ dir = '' }) {
-    copyFileSync(resolve(import.meta.dirname, 'node_modules/highs/build/highs.wasm'), `${dir}/highs.wasm`);
+    for (const path of ['highs/build/highs.wasm', 'manifold-3d/manifold.wasm']) {
+      copyFileSync(resolve(import.meta.dirname, 'node_modules', path), `${dir}/${basename(path)}`);
+    }
   },
 };
 
 /** The command line, bundled for Node with all that it needs. */
 export default defineConfig({
   logLevel: 'error',
-  plugins: [copySolver],
+  plugins: [copyWasm],
   ssr: { noExternal: true },
   build: {
     ssr: true,

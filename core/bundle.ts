@@ -1,8 +1,10 @@
+import type { ManifoldToplevel } from 'manifold-3d';
 import type { Finding } from './findings/finding.ts';
 import type { BundleFile, BundleStep } from './bundle-types.ts';
 import type { paperMaker } from './bundle-paper.ts';
 import { bundleCoupon } from './bundle-coupon.ts';
 import { bundleSheets } from './bundle-sheets.ts';
+import { bundleSolids } from './bundle-solids.ts';
 import { USUAL, includesJig, includesKind, type OutputChoice } from './files/output-choice.ts';
 import { PAPER_KINDS, type OutputKindId } from './files/output-kinds.ts';
 import type { PaperFonts } from './files/paper/pdf/fonts.ts';
@@ -22,12 +24,15 @@ export interface BundleWatch {
   readonly stop?: () => boolean;
   /** Loads the fonts of what is printed; asked for only when something is. */
   readonly paperFonts?: () => Promise<PaperFonts>;
+  /** Loads and sets up the geometry library that fuses solids; asked for only when they are chosen. */
+  readonly manifold?: () => Promise<ManifoldToplevel>;
 }
 
 /**
  * The chosen files of an order's folder but for the manifest, a part at a time; the lists come last, when
  * every part is known to be good. Fit and schedule are of the whole order whatever jigs are chosen.
- * `findings` are those of the design, for the warnings column of `fit.csv`. Sheets and coupon count as one part each.
+ * `findings` are those of the design, for the warnings column of `fit.csv`. Sheets, coupon and solids count as one
+ * part each.
  */
 export async function* bundleOrder(
   design: Design,
@@ -40,11 +45,13 @@ export async function* bundleOrder(
   const { order, fits, fastenings, plan } = design;
   const has = (id: OutputKindId): boolean => includesKind(choice, id);
   const parts = design.parts.filter(({ jig }) => includesJig(choice, jig));
+  const jigs = plan.jigs.filter(({ id }) => includesJig(choice, id));
   const pathsOf = partPaths(machine.dxf.unit);
   const drawn = has('dxf') || has('svg') ? parts : [];
   const extras = [
     ...(has('sheets') ? [() => bundleSheets(parts, machine, watch.stop)] : []),
     ...(has('coupon') ? [() => [bundleCoupon(machine, font, order.date)]] : []),
+    ...(has('solids') ? [() => bundleSolids(jigs, machine, manifoldOf(watch), watch.stop)] : []),
   ];
   const printed = PAPER_KINDS.filter(has);
   const of = drawn.length + printed.length + extras.length;
@@ -71,7 +78,7 @@ export async function* bundleOrder(
   }
   for (const extra of extras) {
     if (watch.stop?.() === true) return;
-    for (const { value, findings: problems } of extra()) {
+    for await (const { value, findings: problems } of extra()) {
       yield { done, of, files: value, findings: problems };
     }
     done += 1;
@@ -103,4 +110,11 @@ async function paperOf(
   if (paperFonts === undefined) throw new RangeError('bundleOrder: paper is chosen, and no fonts are given');
   const [maker, fonts] = await Promise.all([import('./bundle-paper.ts'), paperFonts()]);
   return maker.paperMaker(design, workshop, choice.paper, fonts);
+}
+
+function manifoldOf({ manifold }: BundleWatch): () => Promise<ManifoldToplevel> {
+  if (manifold === undefined) {
+    throw new RangeError('bundleOrder: solids are chosen, and no geometry library is given');
+  }
+  return manifold;
 }

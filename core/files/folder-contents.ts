@@ -12,6 +12,7 @@ export interface FolderFile {
     | 'SVG to cut'
     | 'sheets to cut'
     | 'test piece'
+    | 'solids to print'
     | 'to print'
     | 'table'
     | 'notes'
@@ -49,6 +50,7 @@ export function folderContents(
     // How many sheets there will be is known when they are packed.
     ...list('sheets', 'sheets/', 'sheets to cut'),
     ...list('coupon', 'coupon/', 'test piece'),
+    ...list('solids', 'solids/', 'solids to print'),
     ...list('fit', 'fit.csv', 'table'),
     ...list('schedule', 'schedule.csv', 'table'),
     ...list('parts', 'parts.csv', 'table'),

@@ -75,6 +75,13 @@ export const OUTPUT_KINDS = [
     purpose: 'a test piece that tells the width of your cut and how tight your joints are',
     onRequest: true,
   },
+  {
+    id: 'solids',
+    group: 'extras',
+    label: 'Solids',
+    purpose: 'STL and 3MF of every jig, for those who print it',
+    onRequest: true,
+  },
 ] as const satisfies readonly OutputKind[];
 
 export type OutputKindId = (typeof OUTPUT_KINDS)[number]['id'];

@@ -14,6 +14,7 @@ import { freshZip } from '../files/fresh-zip.ts';
 import { codeOf, reasonOf, Refusal } from '../files/refusal.ts';
 import type { Call } from './arguments.ts';
 import { loadMachine, loadOrder } from './load.ts';
+import { loadManifold } from './load-manifold.ts';
 import { madeFrom } from './made-from.ts';
 import { madeText } from './made-text.ts';
 import { NOTHING, type OrderReport, type OrderResult } from './order-result.ts';
@@ -90,6 +91,7 @@ export async function makeOrder(
     const files: ListedFile[] = [];
     for await (const step of bundleOrder(design.value, findings, workshop, call.choice, {
       paperFonts: loadPaperFonts,
+      manifold: loadManifold,
     })) {
       findings.push(...step.findings);
       for (const file of step.files) files.push(await output.write(file));

@@ -1,4 +1,5 @@
 import { STROKE_FONT } from '../../shared/library.ts';
+import { loadManifold } from './load-manifold.ts';
 import { loadSolver } from './load-solver.ts';
 import { serveDesign } from './serve.ts';
 
@@ -10,4 +11,5 @@ serveDesign(
   },
   STROKE_FONT,
   loadSolver,
+  loadManifold,
 );

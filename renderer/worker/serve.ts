@@ -1,5 +1,5 @@
 import type { ListedFile } from '../../core/files/manifest.ts';
-import type { BundleFile } from '../../core/bundle.ts';
+import type { BundleFile, BundleWatch } from '../../core/bundle.ts';
 import type { OutputChoice } from '../../core/files/output-choice.ts';
 import { orderRework } from '../../core/gap-view/order-rework.ts';
 import { hasErrors } from '../../core/findings/make.ts';
@@ -29,6 +29,7 @@ export function serveDesign(
   port: Port<FromWorker, ToWorker>,
   font: StrokeFont,
   loadSolver: LoadSolver = NO_SOLVER,
+  loadManifold?: BundleWatch['manifold'],
 ): void {
   const session = createDesignSession(font);
   const sharer = jigSharer(loadSolver);
@@ -141,7 +142,12 @@ export function serveDesign(
         });
         port.post({ kind: 'file', call, file: { path, content } });
       });
-    for await (const step of output.steps({ stop: () => stopped, paperFonts: loadPaperFonts })) {
+    const watch: BundleWatch = {
+      stop: () => stopped,
+      paperFonts: loadPaperFonts,
+      ...(loadManifold === undefined ? {} : { manifold: loadManifold }),
+    };
+    for await (const step of output.steps(watch)) {
       if (hasErrors(step.findings)) {
         port.post({ kind: 'refused', call, findings: step.findings });
         return;

@@ -244,6 +244,7 @@ describe('overhang make', () => {
       'calibration',
       'sheets',
       'coupon',
+      'solids',
     ]);
     expect(left_out.jigs).toContain('B1');
     expect(left_out.jigs.filter((id) => ['S1', 'B2'].includes(id))).toEqual([]);

@@ -14,6 +14,7 @@ import type { OrderColumn } from '../../core/order/columns.ts';
 import type { Draft } from '../../core/project/draft.ts';
 import { createDesignSession, type DesignSession } from '../../core/session/design-session.ts';
 import type { Designed } from '../../core/session/types.ts';
+import { loadManifold } from '../../electron/cli/load-manifold.ts';
 import { loadPaperFonts, STROKE_FONT } from '../../shared/library.ts';
 import { readMachine } from '../jigs/setups.ts';
 import { bundleFiles, textOf } from '../pipeline/bundle-files.ts';
@@ -21,6 +22,9 @@ import { demoDraft, firstRows, workroomRows } from './drafts.ts';
 import { anyEdit } from './edits.ts';
 
 const SEED = 20_310_601;
+
+/** What an output loads when it needs it. */
+const LOADERS = { paperFonts: loadPaperFonts, manifold: loadManifold };
 
 const fresh = (draft: Draft): Designed => createDesignSession(STROKE_FONT).design(draft, 1);
 
@@ -263,7 +267,7 @@ describe('output', () => {
     const { parts } = session.design(firstRows(demoDraft(), 4), 1);
     const output = session.output().value;
     if (output === null) throw new Error('the demo order has errors');
-    const files = await bundleFiles(output.steps({ paperFonts: loadPaperFonts }));
+    const files = await bundleFiles(output.steps(LOADERS));
     const paths = files.map(({ path }) => path);
     expect(paths.filter((path) => path.startsWith('dxf/'))).toHaveLength(parts.length);
     expect(paths.filter((path) => path.startsWith('svg/'))).toHaveLength(parts.length);
@@ -287,7 +291,7 @@ describe('output', () => {
     const { session, before: designed } = (small ??= opened(firstRows(demoDraft(), 3)));
     const output = session.output(choice).value;
     if (output === null) throw new Error('the choice is refused');
-    const files = await bundleFiles(output.steps({ paperFonts: loadPaperFonts }));
+    const files = await bundleFiles(output.steps(LOADERS));
     const listed = files.map(({ path, content }) => ({ path, size: content.length, sha256: '' }));
     const contents = folderContents(designed.parts, 'mm', choice).map(({ path }) => path);
     const text = (path: string): string => textOf(files.find((file) => file.path === path));
@@ -317,7 +321,7 @@ describe('output', () => {
           jigs: some ? ['B1'] : 'all',
         });
         // How many sheets there are is known when they are packed: their folder is listed.
-        const told = paths.map((path) => path.replace(/^(sheets|coupon)\/.*/, '$1/'));
+        const told = paths.map((path) => path.replace(/^(sheets|coupon|solids)\/.*/, '$1/'));
         expect(contents).toEqual([...new Set(told), 'manifest.json']);
         expect(manifest.files.map(({ path }) => path)).toEqual(paths.toSorted());
         expect(manifest.left_out.kinds).toEqual(ids.filter((id) => !kinds.includes(id)));
