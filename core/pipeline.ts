@@ -4,7 +4,6 @@ import { exportPart, type ExportedPart } from './files/export-part.ts';
 import { fastenOrder } from './fastening/fasten-order.ts';
 import type { Fastening } from './fastening/types.ts';
 import { budgetOrder } from './fit/budget/budget-order.ts';
-import type { AdjustmentBudget } from './fit/budget/types.ts';
 import { seasonDrawer } from './fit/seasons/season-drawer.ts';
 import { fitOrder } from './fit/fit-order.ts';
 import type { DrawerFit } from './fit/types.ts';
@@ -33,7 +32,6 @@ export interface Workshop {
 export interface Design {
   readonly order: Order;
   readonly fits: readonly DrawerFit[];
-  readonly budgets: readonly AdjustmentBudget[];
   readonly fastenings: readonly Fastening[];
   readonly plan: OrderPlan;
   readonly parts: readonly Part[];
@@ -51,7 +49,6 @@ export function designOrder(order: Order, workshop: Workshop): Outcome<Design> {
       value: {
         order,
         fits: fits.value,
-        budgets: [],
         fastenings: [],
         plan: { jigs: [], uses: [], aids: [] },
         parts: [],
@@ -72,7 +69,6 @@ export function designOrder(order: Order, workshop: Workshop): Outcome<Design> {
     value: {
       order,
       fits: fits.value,
-      budgets: budgets.value.drawers,
       fastenings: fastenings.value,
       plan: plan.value,
       parts: parts.value,

@@ -5,6 +5,7 @@ import type { Sector } from './sector.ts';
 import { STRAIGHT } from './slope.ts';
 import type { PlaceProblem } from './solve-place.ts';
 import { smallestOneWay } from './smallest-angle.ts';
+import { tanDegrees } from '../units/angle.ts';
 
 /** Of a tangent. Sectors smaller than this count as impossible. */
 const SMALL = 1e-4;
@@ -23,5 +24,5 @@ function anySlope(limits: PlaceLimits): boolean {
     if (regionAt(limits, middleOf(sector)) !== null) return true;
     return sectorSize(sector) >= SMALL && splitSector(sector).some(search);
   };
-  return search(allSlopes(Math.tan((limits.largestAngle * Math.PI) / 180)));
+  return search(allSlopes(tanDegrees(limits.largestAngle)));
 }

@@ -8,6 +8,7 @@ import { allSlopes, middleOf, sectorBox, sectorSize, slopeAt, splitSector } from
 import type { Sector } from './sector.ts';
 import { onlySlope, STRAIGHT, tangentOf } from './slope.ts';
 import type { Slope } from './slope.ts';
+import { tanDegrees } from '../units/angle.ts';
 
 /** The slope and entry at which the worst limit fails by least. */
 export interface NearestMiss {
@@ -34,7 +35,7 @@ const WORST = -1e4;
  * slopes in which none does better by `FINE` than the best so far are dropped.
  */
 export function nearestMiss(limits: PlaceLimits, prefer: Point, floor = WORST): NearestMiss | null {
-  const most = Math.tan((limits.largestAngle * Math.PI) / 180);
+  const most = tanDegrees(limits.largestAngle);
   let best: Slope | null = null;
   let level = Math.max(floor, WORST);
   const take = (slope: Slope, by: number): boolean => {

@@ -3,6 +3,7 @@ import { regionAt } from './possible.ts';
 import { leanOf, slopeOf, tangentOf } from './slope.ts';
 import type { Slope } from './slope.ts';
 import type { Lean } from './types.ts';
+import { tanDegrees } from '../units/angle.ts';
 
 /** Degrees. Within this of a whole step an angle is at that step. */
 const AT_STEP = 1e-6;
@@ -14,6 +15,6 @@ export function roundLean(limits: PlaceLimits, slope: Slope, step: number): Slop
   const lean = leanOf(slope);
   const rounded: Lean = { side: roundUp(lean.side, step), rail: roundUp(lean.rail, step) };
   const tries = [rounded, { ...lean, side: rounded.side }, { ...lean, rail: rounded.rail }].map(slopeOf);
-  const largest = Math.tan((limits.largestAngle * Math.PI) / 180) * (1 + 1e-12);
+  const largest = tanDegrees(limits.largestAngle) * (1 + 1e-12);
   return tries.find((next) => tangentOf(next) <= largest && regionAt(limits, next) !== null) ?? slope;
 }

@@ -4,6 +4,7 @@ import { allSlopes, sectorBox, sectorSize, slopeAt, splitSector } from './sector
 import type { Sector } from './sector.ts';
 import { slopeBox, STRAIGHT, tangentOf } from './slope.ts';
 import type { Slope } from './slope.ts';
+import { tanDegrees } from '../units/angle.ts';
 
 /** Which ways a screw may lean. */
 export type Ways = readonly ('side' | 'rail')[];
@@ -66,7 +67,7 @@ export function smallestBothWays(limits: PlaceLimits): Slope | null {
   return best;
 }
 
-const largestTangent = ({ largestAngle }: PlaceLimits): number => Math.tan((largestAngle * Math.PI) / 180);
+const largestTangent = ({ largestAngle }: PlaceLimits): number => tanDegrees(largestAngle);
 
 /**
  * The smallest lean in each of some woods, null where there is none: straight in any wood before a lean, a lean

@@ -1,5 +1,4 @@
 import type { Point } from '../geometry/types.ts';
-import type { Finding } from '../findings/finding.ts';
 import type { DrawerFit } from '../fit/types.ts';
 import type { HolePlan, StockScrew } from '../rules/fastening-types.ts';
 
@@ -135,8 +134,3 @@ export interface Fastening {
   /** The tightest margin in mm over all screws; null when there is no screw. */
   readonly tightest: Margin | null;
 }
-
-export type FasteningOutcome = {
-  readonly value: readonly Fastening[];
-  readonly findings: readonly Finding[];
-};

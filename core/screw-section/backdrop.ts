@@ -2,6 +2,8 @@ import type { ScrewPlace, Wood } from '../fastening/types.ts';
 import type { DrawerFit } from '../fit/types.ts';
 import type { Edge } from '../order/types.ts';
 import type { ShopStandard } from '../rules/types.ts';
+import { backInset } from '../scene/front-solid.ts';
+import { sameLength } from '../units/tolerances.ts';
 import { fromEdge } from './from-edge.ts';
 import type { SectionPoint, SectionShape } from './types.ts';
 
@@ -39,7 +41,7 @@ function frontShapes(
 ): readonly SectionShape[] {
   const { groove } = standard.front;
   const back = -fit.frontThickness;
-  const setback = fit.frontThickness * Math.tan((fit.rules.backBevel.value * Math.PI) / 180);
+  const setback = backInset(fit);
   const solid = woods
     .flatMap((wood) => {
       const stretch = cutThrough(wood, place, edge, fit);
@@ -47,15 +49,16 @@ function frontShapes(
     })
     .toSorted((a, b) => a.stretch[0] - b.stretch[0]);
   const shapes = solid.map(({ wood, stretch: [from, to] }): SectionShape => {
-    const atEdge = from < setback + fit.frontThickness ? setback : 0;
+    // Woods are told as their back has them; at a bevelled edge the face reaches farther out.
+    const bevel = sameLength(from, setback) ? setback : 0;
     return {
       id: `wood ${wood.name}`,
       material: 'front',
       outline: [
-        { in: from, up: back },
+        { in: from - bevel, up: back },
         { in: Math.min(to, reach), up: back },
         { in: Math.min(to, reach), up: 0 },
-        { in: from + atEdge, up: 0 },
+        { in: from, up: 0 },
       ],
     };
   });

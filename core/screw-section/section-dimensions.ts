@@ -58,7 +58,8 @@ function woodBeside({
   const half = (screw.diameter.value / 2) * Math.sqrt(1 - along ** 2);
   const enters = seenAcross(alongScrew(place, fit, -fit.boxFront / place.direction.z), edge, fit);
   const tip = seenAcross(alongScrew(place, fit, screw.length.value), edge, fit);
-  const ins = wood.outline.map((point) => point.in);
+  // The fastening holds to the wood that there is at the back, the smaller outline of a bevelled front.
+  const ins = wood.outline.flatMap((point) => (point.up === 0 ? [point.in] : []));
   const [outer, inner] = [Math.min(...ins), Math.max(...ins)];
   const [out, inwards] = tip.in < enters.in ? ([tip, enters] as const) : ([enters, tip] as const);
   const groove = shapes.find(({ id }) => id === 'groove');

@@ -1,11 +1,10 @@
 import { budgetOf } from '../fit/budget/budget-drawer.ts';
 import { canHang } from '../fit/budget/can-hang.ts';
 import { checkReach } from '../fit/budget/check-reach.ts';
-import { budgetModel, type BudgetModel } from '../fit/budget/model.ts';
+import { budgetModel } from '../fit/budget/model.ts';
 import type { AdjustmentBudget } from '../fit/budget/types.ts';
 import type { DrawerFit } from '../fit/types.ts';
 import type { Outcome } from '../findings/finding.ts';
-import type { LengthUnit } from '../order/types.ts';
 import type { ShopStandard } from '../rules/types.ts';
 import { keyedMemo } from './keyed-memo.ts';
 
@@ -21,16 +20,16 @@ export interface Budgeter {
 const QUICK = { samples: 0, seed: 0 } as const;
 
 export function budgeter(): Budgeter {
-  const alike = keyedMemo<string, [BudgetModel, LengthUnit], ReturnType<typeof budgetOf>>(
-    (model, unit) => budgetOf(model, unit, QUICK),
-    // The key is the model.
-    { same: () => true },
-  );
+  /** Of this round: a drawer that is kept asks for none. */
+  const alike = new Map<string, ReturnType<typeof budgetOf>>();
   const own = keyedMemo<DrawerFit, [DrawerFit, ShopStandard], Outcome<AdjustmentBudget | null>>(
     (fit, standard) => {
       if (!canHang(fit)) return { value: null, findings: [] };
       const model = budgetModel(fit, standard, {});
-      const value = { fit, ...alike.get(JSON.stringify([fit.unit, model]), model, fit.unit) };
+      const key = JSON.stringify([fit.unit, model]);
+      const budget = alike.get(key) ?? budgetOf(model, fit.unit, QUICK);
+      alike.set(key, budget);
+      const value = { fit, ...budget };
       return { value, findings: checkReach(value) };
     },
   );
@@ -43,8 +42,8 @@ export function budgeter(): Budgeter {
       };
     },
     endRound() {
-      // A drawer that is kept asks for no model, so models stay as long as the drawers do.
       own.endRound();
+      alike.clear();
     },
   };
 }

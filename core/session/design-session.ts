@@ -175,7 +175,6 @@ export function createDesignSession(font: StrokeFont): DesignSession {
         design: {
           order: order.value,
           fits: fitted.value,
-          budgets: budgeted.value,
           fastenings: fastened.value,
           plan: plan.value,
           parts: made.value,

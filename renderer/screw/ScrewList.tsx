@@ -1,6 +1,6 @@
 import type { ScrewPlace } from '../../core/fastening/types.ts';
 import type { LengthUnit } from '../../core/order/types.ts';
-import { tightestMargin } from '../../core/screw-section/tightest-margin.ts';
+import { tightestMargin } from '../../core/fastening/margins.ts';
 import type { ShownScrew } from '../../core/screw-section/shown-screws.ts';
 import { formatLength } from '../../core/units/format-length.ts';
 import { roundTo } from '../../core/units/tolerances.ts';
@@ -19,7 +19,7 @@ export const ScrewList = ({ screws, picked, unit, onPick }: ScrewListProps) => (
     <p>{screws.length} of this drawer</p>
     <ul>
       {screws.map(({ place, possible }, index) => {
-        const tightest = tightestMargin(place);
+        const tightest = tightestMargin(place.margins);
         return (
           <li key={`${placeName(place)} ${possible}`}>
             <button type="button" aria-current={index === picked} onClick={() => onPick(index)}>

@@ -99,4 +99,20 @@ describe('screwSection', () => {
       right.tools.map(({ outline }) => flat(outline)),
     );
   });
+
+  test('screwSection: a bevelled front reaches to its edge at the face, and is set back by its bevel at the back', () => {
+    const bevelled = cases.filter(({ fastening }) => fastening.fit.rules.backBevel.value > 0);
+    expect(bevelled.length).toBeGreaterThan(0);
+    for (const { fastening, sections } of bevelled) {
+      const { fit } = fastening;
+      const setback = fit.frontThickness * Math.tan((fit.rules.backBevel.value * Math.PI) / 180);
+      for (const { shapes } of sections) {
+        const front = shapes.find(({ material }) => material === 'front')?.outline ?? [];
+        const outermost = (up: number) =>
+          Math.min(...front.filter((point) => point.up === up).map((point) => point.in));
+        expect(outermost(-fit.frontThickness)).toBeCloseTo(0, 9);
+        expect(outermost(0)).toBeCloseTo(setback, 9);
+      }
+    }
+  });
 });
