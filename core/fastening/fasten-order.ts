@@ -11,16 +11,30 @@ import type { Fastening } from './types.ts';
 export function fastenOrder(
   fits: readonly DrawerFit[],
   standard: ShopStandard,
+  /** So that a caller can keep what is still the same. */
+  fastenOne: (fit: DrawerFit, standard: ShopStandard) => Outcome<Fastening> = fastenAlike(),
 ): Outcome<readonly Fastening[]> {
+  const outcomes = fits.map((fit) => fastenOne(fit, standard));
+  return {
+    value: outcomes.map(({ value }) => value),
+    findings: outcomes.flatMap(({ findings }) => findings),
+  };
+}
+
+/** Fastens drawers of one standard, those that are alike once. */
+function fastenAlike(): (fit: DrawerFit, standard: ShopStandard) => Outcome<Fastening> {
   const solve = memoSolver();
   const known = new Map<string, Fastening>();
-  const value = fits.map((fit): Fastening => {
+  return (fit, standard) => {
     const key = fasteningKey(fit);
-    const found = known.get(key);
-    if (found !== undefined) return { ...found, fit };
-    const fastening = fastenDrawer(fit, standard, solve).value;
-    known.set(key, fastening);
-    return fastening;
-  });
-  return { value, findings: value.flatMap((fastening) => fasteningFindings(fastening, standard)) };
+    const alike = known.get(key) ?? fastenDrawer(fit, standard, solve).value;
+    known.set(key, alike);
+    return fastenedAs(alike, fit, standard);
+  };
+}
+
+/** The fastening of a drawer that is fastened as another one. */
+export function fastenedAs(alike: Fastening, fit: DrawerFit, standard: ShopStandard): Outcome<Fastening> {
+  const value: Fastening = { ...alike, fit };
+  return { value, findings: fasteningFindings(value, standard) };
 }

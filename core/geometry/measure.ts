@@ -77,9 +77,9 @@ export const boundsOfSegment = (segment: Segment): Bounds => boundsOfPoints(extr
 /** The upright box of one contour or several, exact for arcs. */
 export function bounds(...contours: readonly Contour[]): Bounds {
   return boundsOfPoints(
-    contours.flatMap((contour) =>
-      contour.kind === 'path' && contour.vertices.length === 1
-        ? contour.vertices.map(({ x, y }) => ({ x, y }))
+    contours.flatMap((contour): readonly Point[] =>
+      contour.kind !== 'circle' && contour.vertices.every(({ bulge }) => bulge === 0)
+        ? contour.vertices
         : segmentsOf(contour).flatMap(extremes),
     ),
   );

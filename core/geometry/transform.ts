@@ -3,7 +3,10 @@ import type { Contour, Point, Vertex } from './types.ts';
 /** The contour with every point moved by a rigid map that keeps left and right; radii and bulges stay. */
 function moved<C extends Contour>(contour: C, map: (point: Point) => Point): C {
   if (contour.kind === 'circle') return { ...contour, center: map(contour.center) };
-  const vertices = contour.vertices.map((vertex: Vertex) => ({ ...map(vertex), bulge: vertex.bulge }));
+  const vertices = contour.vertices.map((vertex: Vertex): Vertex => {
+    const { x, y } = map(vertex);
+    return { x, y, bulge: vertex.bulge };
+  });
   return { ...contour, vertices };
 }
 
@@ -24,6 +27,7 @@ function turn(degrees: number): readonly [number, number] {
 
 /** A contour turned counter-clockwise by degrees about a point, the origin unless told. */
 export function rotate<C extends Contour>(contour: C, degrees: number, about: Point = { x: 0, y: 0 }): C {
+  if (degrees === 0) return contour;
   const [cos, sin] = turn(degrees);
   return moved(contour, ({ x, y }) => {
     const [dx, dy] = [x - about.x, y - about.y];

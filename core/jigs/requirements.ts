@@ -14,8 +14,17 @@ export interface Requirement {
   readonly isShared?: true;
 }
 
-/** The set-up of one edge of one drawer. */
-export const setupOf = (fit: DrawerFit, edge: Edge): Setup => ({
+/** Fits do not change, so their set-ups are kept with them. */
+const known = new WeakMap<DrawerFit, Partial<Record<Edge, Setup>>>();
+
+/** The set-up of one edge of one drawer; the very same one each time. */
+export function setupOf(fit: DrawerFit, edge: Edge): Setup {
+  const own = known.get(fit) ?? {};
+  known.set(fit, own);
+  return (own[edge] ??= newSetup(fit, edge));
+}
+
+const newSetup = (fit: DrawerFit, edge: Edge): Setup => ({
   edge,
   overhang: fit.overhang[edge],
   frontThickness: fit.frontThickness,
@@ -44,7 +53,12 @@ export function jigKeys(setups: readonly Setup[]): JigKey {
     setups.map(({ overhang }) => overhang),
     SAME_OVERHANG,
   );
-  return (setup) => `${classOf(setup.overhang)}|${bevelKey(setup)}`;
+  const keys = new Map<Setup, string>();
+  return (setup) => {
+    const key = keys.get(setup) ?? `${classOf(setup.overhang)}|${bevelKey(setup)}`;
+    keys.set(setup, key);
+    return key;
+  };
 }
 
 /** What set-ups of different overhangs must share to be served by one jig. */
@@ -89,21 +103,32 @@ const SIDES = ['left', 'right'] as const;
 export function chooseSides(fits: readonly DrawerFit[]): ReadonlyMap<DrawerFit, 'left' | 'right'> {
   const chosen = new Map<DrawerFit, 'left' | 'right'>();
   const keyOf = jigKeys(fits.flatMap((fit) => SIDES.map((side) => setupOf(fit, side))));
-  let open = [...fits];
-  while (open.length > 0) {
-    const served = new Map<string, Set<DrawerFit>>();
-    for (const fit of open) {
-      for (const side of SIDES) {
-        const key = keyOf(setupOf(fit, side));
-        served.set(key, (served.get(key) ?? new Set()).add(fit));
-      }
+  const keysOf = (fit: DrawerFit) => SIDES.map((side) => keyOf(setupOf(fit, side)));
+  const open = new Map<string, Set<DrawerFit>>();
+  for (const fit of fits) {
+    for (const key of keysOf(fit)) {
+      const served = open.get(key) ?? new Set();
+      open.set(key, served.add(fit));
     }
-    const [best] = [...served].toSorted(([a, x], [b, y]) => y.size - x.size || (a < b ? -1 : 1));
-    if (best === undefined) break;
-    for (const fit of best[1]) {
-      chosen.set(fit, keyOf(setupOf(fit, 'left')) === best[0] ? 'left' : 'right');
-    }
-    open = open.filter((fit) => !chosen.has(fit));
   }
-  return chosen;
+  for (;;) {
+    const best = mostServed(open);
+    if (best === null) return chosen;
+    for (const fit of open.get(best) ?? []) {
+      const keys = keysOf(fit);
+      chosen.set(fit, keys[0] === best ? 'left' : 'right');
+      for (const key of keys) if (key !== best) open.get(key)?.delete(fit);
+    }
+    open.delete(best);
+  }
+}
+
+/** The key that serves the most drawers, of equals the first by name; null when none serves any. */
+function mostServed(open: ReadonlyMap<string, ReadonlySet<DrawerFit>>): string | null {
+  let best: string | null = null;
+  let most = 0;
+  for (const [key, { size }] of open) {
+    if (size > most || (size === most && best !== null && key < best)) [best, most] = [key, size];
+  }
+  return best;
 }

@@ -28,16 +28,17 @@ const GAP = '  ';
  */
 export function labelLines(font: StrokeFont, label: Label, capHeight: number): readonly LabelLine[] {
   const phrases = label.phrases.filter((phrase) => phrase !== '');
-  if (label.title === undefined) return place(best(font, groupings(phrases), label, capHeight, 1), 1);
+  const widthOf = lineWidths(font);
+  if (label.title === undefined) return place(best(widthOf, groupings(phrases), label, capHeight, 1), 1);
   const large = best(
-    font,
+    widthOf,
     groupings(phrases).map((lines) => [label.title ?? '', ...lines]),
     label,
     capHeight,
     TITLE,
   );
   if (large.capHeight >= Math.min(READABLE, capHeight)) return place(large, TITLE);
-  return place(best(font, groupings([label.title, ...phrases]), label, capHeight, 1), 1);
+  return place(best(widthOf, groupings([label.title, ...phrases]), label, capHeight, 1), 1);
 }
 
 interface Layout {
@@ -46,8 +47,18 @@ interface Layout {
   readonly capHeight: number;
 }
 
+/** Widths of lines with capitals 1 mm high; ways to break phrases share most of their lines. */
+function lineWidths(font: StrokeFont): (line: string) => number {
+  const known = new Map<string, number>();
+  return (line) => {
+    const width = known.get(line) ?? textWidth(font, line, 1);
+    known.set(line, width);
+    return width;
+  };
+}
+
 function best(
-  font: StrokeFont,
+  widthOf: (line: string) => number,
   candidates: readonly (readonly string[])[],
   room: Label,
   most: number,
@@ -56,7 +67,7 @@ function best(
   let found: Layout = { lines: [], capHeight: 0 };
   for (const lines of candidates) {
     const scale = (index: number) => (index === 0 ? first : 1);
-    const widest = Math.max(...lines.map((line, index) => textWidth(font, line, scale(index))));
+    const widest = Math.max(...lines.map((line, index) => widthOf(line) * scale(index)));
     const height = first + (lines.length - 1) * (1 + LEADING);
     const capHeight = Math.min(most, room.width / widest, room.height / height);
     const larger = capHeight > found.capHeight + 1e-9;

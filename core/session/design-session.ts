@@ -222,13 +222,15 @@ export function createDesignSession(font: StrokeFont): DesignSession {
 const hasSizes = ({ boxW, boxH, frontW, frontH }: DrawerFit): boolean =>
   Math.min(boxW, boxH, frontW, frontH) > 0;
 
+/** The record that was there before as far as it holds the same items. */
 function keepRecord<T>(
   before: Readonly<Record<string, T>> | undefined,
   entries: readonly (readonly [string, T])[],
 ): Readonly<Record<string, T>> {
-  const same =
-    before !== undefined &&
-    Object.keys(before).length === entries.length &&
-    entries.every(([key, value]) => before[key] === value);
-  return same ? before : Object.fromEntries(entries);
+  if (before === undefined || Object.keys(before).length !== entries.length)
+    return Object.fromEntries(entries);
+  const changed = entries.filter(([key, value]) => before[key] !== value);
+  if (changed.length === 0) return before;
+  const isOfSameRows = changed.every(([key]) => Object.hasOwn(before, key));
+  return isOfSameRows ? { ...before, ...Object.fromEntries(changed) } : Object.fromEntries(entries);
 }

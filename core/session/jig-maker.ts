@@ -1,7 +1,7 @@
 import { keepSame, sameData } from '../collections/same-data.ts';
 import type { Outcome } from '../findings/finding.ts';
-import { cornerDrillGuide } from '../jigs/aids/corner-drill-guide.ts';
-import { pullTemplate } from '../jigs/aids/pull-template.ts';
+import type { Fastening } from '../fastening/types.ts';
+import { PLAN_AID_KINDS } from '../jigs/aids/plan-aids.ts';
 import type { AidKind } from '../jigs/aids/types.ts';
 import { planOrder, type OrderPlan, type PlanOf } from '../jigs/plan-order.ts';
 import { PLAN_KINDS } from '../jigs/plan-kinds.ts';
@@ -9,7 +9,7 @@ import type { BuildContext, Jig } from '../jigs/types.ts';
 import type { MachineProfile } from '../machine/profile.ts';
 import { engravedWords } from '../order/engraved-words.ts';
 import type { Order } from '../order/types.ts';
-import { keyedMemo } from './keyed-memo.ts';
+import { keyedMemo, type KeyedMemo } from './keyed-memo.ts';
 
 /** Plans jigs, again and again: jigs of the same id whose set-ups are still the same are kept. */
 export interface JigMaker {
@@ -29,9 +29,12 @@ export function jigMaker(): JigMaker {
     sideSpacer: keepJigs(PLAN_KINDS.sideSpacer),
     stepProfile: keepJigs(PLAN_KINDS.stepProfile),
     cornerFence: keepJigs(PLAN_KINDS.cornerFence),
-    cornerDrillGuide: keepJigs(cornerDrillGuide),
-    pullTemplate: keepJigs(pullTemplate),
+    cornerDrillGuide: keepJigs(PLAN_AID_KINDS.cornerDrillGuide),
+    pullTemplate: keepJigs(PLAN_AID_KINDS.pullTemplate),
   };
+  // Drawers that are fastened alike have the very same places and holes.
+  const corners = keepAlike(PLAN_AID_KINDS.cornerNeeds);
+  const pulls = keepAlike(PLAN_AID_KINDS.templateSetups);
   const contextOf = ({ unit, name, date }: Order, machine: MachineProfile): BuildContext =>
     contexts.get('context', machine, unit, name, date);
   return {
@@ -44,39 +47,63 @@ export function jigMaker(): JigMaker {
           stepProfile: kept.stepProfile.kind,
           cornerFence: kept.cornerFence.kind,
         },
-        aids: { cornerDrillGuide: kept.cornerDrillGuide.kind, pullTemplate: kept.pullTemplate.kind },
+        aids: {
+          cornerDrillGuide: kept.cornerDrillGuide.kind,
+          pullTemplate: kept.pullTemplate.kind,
+          cornerNeeds: (fastening, standard) => corners.get(fastening.places, fastening, standard),
+          templateSetups: (fastening, standard) => pulls.get(fastening.pullHoles, fastening, standard),
+        },
       }),
     endRound() {
-      contexts.endRound();
-      for (const one of Object.values(kept)) one.endRound();
+      for (const memo of [contexts, corners, pulls, ...Object.values(kept)]) memo.endRound();
     },
   };
+}
+
+/** What is asked of aids by drawers that are fastened alike, kept as long as the standard is the same. */
+function keepAlike<Standard, Asked>(
+  ask: (fastening: Fastening, standard: Standard) => Asked,
+): KeyedMemo<object, [Fastening, Standard], Asked> {
+  return keyedMemo(ask, { same: ([, before], [, after]) => before === after });
 }
 
 /**
  * A kind that builds and refuses what it has not seen in this or the last round; of jigs, whose set-ups are
  * lists, and of aids alike.
  */
-function keepJigs<Needs, Kind extends Pick<AidKind<Needs>, 'build' | 'refuses'>>(
+function keepJigs<Needs extends object, Kind extends Pick<AidKind<Needs>, 'build' | 'refuses'>>(
   kind: Kind & Pick<AidKind<Needs>, 'build' | 'refuses'>,
 ): { readonly kind: Kind; readonly endRound: () => void } {
-  const built = keyedMemo<string, [string, Needs, BuildContext], Jig>(kind.build, {
-    same: ([, setups, context], [, later, now]) => context === now && sameData(setups, later),
-    keep: keepSame,
-  });
-  const refused = keyedMemo<string, [Needs, BuildContext], string | null>(kind.refuses, {
-    same: ([setups, context], [later, now]) => context === now && sameData(setups, later),
-  });
+  const built = keyedMemo<string, [Needs, BuildContext, string], Jig>(
+    (setups, context, id) => kind.build(id, setups, context),
+    { same: sameNeeds, keep: keepSame },
+  );
+  const refused = keyedMemo<string, [Needs, BuildContext], string | null>(kind.refuses, { same: sameNeeds });
   return {
     kind: {
       ...kind,
-      build: (id: string, setups: Needs, context: BuildContext) => built.get(id, id, setups, context),
-      // The text only finds set-ups again: infinite numbers are all one to it.
-      refuses: (setups: Needs, context: BuildContext) => refused.get(JSON.stringify(setups), setups, context),
+      build: (id: string, setups: Needs, context: BuildContext) => built.get(id, setups, context, id),
+      refuses: (setups: Needs, context: BuildContext) => refused.get(textOf(setups), setups, context),
     },
     endRound() {
       built.endRound();
       refused.endRound();
     },
   };
+}
+
+const sameNeeds = (
+  [setups, context]: readonly [object, BuildContext, ...unknown[]],
+  [later, now]: readonly [object, BuildContext, ...unknown[]],
+): boolean => context === now && sameData(setups, later);
+
+/** Set-ups do not change, so their texts are kept with them. */
+const texts = new WeakMap<object, string>();
+
+/** A text that finds set-ups again; infinite numbers are all one to it. */
+function textOf(setups: object): string {
+  if (Array.isArray(setups)) return setups.map(textOf).join(' ');
+  const text = texts.get(setups) ?? JSON.stringify(setups);
+  texts.set(setups, text);
+  return text;
 }

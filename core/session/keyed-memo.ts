@@ -21,23 +21,28 @@ export function keyedMemo<K, A extends readonly unknown[], R>(
   compute: (...args: A) => R,
   { same = sameItems, keep = (_before, after) => after }: MemoOptions<A, R> = {},
 ): KeyedMemo<K, A, R> {
-  let last = new Map<K, { readonly args: A; readonly result: R }>();
-  let now: typeof last = new Map();
+  const known = new Map<K, { args: A; result: R; round: number }>();
+  let round = 0;
   return {
     get(key, ...args) {
-      const known = now.get(key) ?? last.get(key);
-      if (known !== undefined && same(known.args, args)) {
-        now.set(key, known);
-        return known.result;
+      const entry = known.get(key);
+      if (entry === undefined) {
+        const result = compute(...args);
+        known.set(key, { args, result, round });
+        return result;
       }
-      const computed = compute(...args);
-      const result = known === undefined ? computed : keep(known.result, computed);
-      now.set(key, { args, result });
-      return result;
+      entry.round = round;
+      if (!same(entry.args, args)) {
+        entry.result = keep(entry.result, compute(...args));
+        entry.args = args;
+      }
+      return entry.result;
     },
     endRound() {
-      last = now;
-      now = new Map();
+      known.forEach((entry, key) => {
+        if (entry.round !== round) known.delete(key);
+      });
+      round += 1;
     },
   };
 }

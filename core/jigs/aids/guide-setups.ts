@@ -12,20 +12,22 @@ import type { GuidePlace, GuideSetup } from './types.ts';
  */
 const FARTHEST = { fromSide: GUIDE_LENGTH.most - 15, fromEnd: 160 } as const;
 
-/** What one corner of one drawer asks of a guide. */
-export interface GuideNeed {
-  readonly fastening: Fastening;
+/** What one corner of a box asks of a guide. */
+export interface CornerNeed {
   readonly corner: Corner;
   readonly setup: GuideSetup;
   readonly places: readonly ScrewPlace[];
   readonly beyond: readonly ScrewPlace[];
 }
 
-/** The needs of a drawer's corners; none where it has no screw or no holes. */
-export function guideNeeds(
+/**
+ * The needs of a drawer's corners; none where it has no screw or no holes. Of drawers that are fastened alike
+ * they are the same.
+ */
+export function cornerNeeds(
   fastening: Fastening,
   { box, fastening: rule }: Pick<ShopStandard, 'box' | 'fastening'>,
-): readonly GuideNeed[] {
+): readonly CornerNeed[] {
   const { fit, holes, screw, places } = fastening;
   if (holes === null || screw === null) return [];
   const floor = box.bottom.raised.value + box.bottom.thickness.value;
@@ -33,7 +35,7 @@ export function guideNeeds(
   const bit = holes.pilotDiameter;
   const bushed = bushing.value > 0;
   const corners = groupBy(places, ({ corner: { hand, end } }) => `${hand} ${end}`);
-  return [...corners.values()].flatMap((row): readonly GuideNeed[] => {
+  return [...corners.values()].flatMap((row): readonly CornerNeed[] => {
     const sorted = row.toSorted((a, b) => a.index - b.index);
     const reached = sorted.filter(
       ({ along, fromSide, fromEnd }) =>
@@ -44,7 +46,6 @@ export function guideNeeds(
     const { corner } = first;
     return [
       {
-        fastening,
         corner,
         places: reached,
         beyond: sorted.filter((place) => !reached.includes(place)),

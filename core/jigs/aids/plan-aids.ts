@@ -3,18 +3,16 @@ import type { Outcome } from '../../findings/finding.ts';
 import type { ShopStandard } from '../../rules/types.ts';
 import type { BuildContext } from '../types.ts';
 import { cornerDrillGuide } from './corner-drill-guide.ts';
+import { cornerNeeds } from './guide-setups.ts';
 import { planGuides } from './plan-guides.ts';
 import { planTemplates } from './plan-templates.ts';
-import type { AidPlan } from './plan-types.ts';
+import type { AidPlan, PlanAidKinds } from './plan-types.ts';
 import { pullTemplate } from './pull-template.ts';
+import { templateSetups } from './template-setups.ts';
 import { FEWEST_DRAWERS } from './worth.ts';
-import type { AidKind, GuideSetup, TemplateSetup } from './types.ts';
 
-/** The kinds of aid that a plan is made of. */
-export interface PlanAidKinds {
-  readonly cornerDrillGuide: AidKind<GuideSetup>;
-  readonly pullTemplate: AidKind<TemplateSetup>;
-}
+/** The kinds as they are. */
+export const PLAN_AID_KINDS: PlanAidKinds = { cornerDrillGuide, pullTemplate, cornerNeeds, templateSetups };
 
 /**
  * The drill guides and pull templates of an order: the same one is made once. What no aid can be made for is told
@@ -25,12 +23,12 @@ export function planAids(
   standard: Pick<ShopStandard, 'box' | 'fastening' | 'pulls'>,
   context: BuildContext,
   /** So that a caller can keep the aids of set-ups that are still the same. */
-  kinds: PlanAidKinds = { cornerDrillGuide, pullTemplate },
+  kinds: PlanAidKinds = PLAN_AID_KINDS,
   /** Drawers that must use a straight guide or a template for it to be cut. */
   fewest = FEWEST_DRAWERS,
 ): Outcome<AidPlan> {
-  const guides = planGuides(fastenings, standard, context, kinds.cornerDrillGuide, fewest);
-  const templates = planTemplates(fastenings, standard, context, kinds.pullTemplate, fewest);
+  const guides = planGuides(fastenings, standard, context, kinds, fewest);
+  const templates = planTemplates(fastenings, standard, context, kinds, fewest);
   const place = new Map(fastenings.map(({ fit }, index) => [fit, index]));
   return {
     value: {

@@ -6,16 +6,21 @@ import type { Finding } from '../../findings/finding.ts';
 import { warning } from '../../findings/make.ts';
 import { drawerName } from '../../fit/name.ts';
 import type { ShopStandard } from '../../rules/types.ts';
-import { SAME_OVERHANG, sameLength } from '../../units/tolerances.ts';
+import { SAME_OVERHANG } from '../../units/tolerances.ts';
 import type { BuildContext, Jig } from '../types.ts';
-import { guideNeeds, type GuideNeed } from './guide-setups.ts';
-import type { AidUse } from './plan-types.ts';
+import type { CornerNeed } from './guide-setups.ts';
+import type { AidUse, PlanAidKinds } from './plan-types.ts';
 import type { AidKind, GuidePlace, GuideSetup } from './types.ts';
 
 interface PlannedAids {
   readonly jigs: readonly Jig[];
   readonly uses: readonly AidUse[];
   readonly findings: readonly Finding[];
+}
+
+/** A corner of drawers that are fastened alike, with what it asks of a guide. */
+interface GuideNeed extends CornerNeed {
+  readonly fastenings: readonly Fastening[];
 }
 
 /** mm above the box front at which two axes are compared, besides at it. */
@@ -33,19 +38,27 @@ export function planGuides(
   fastenings: readonly Fastening[],
   standard: Pick<ShopStandard, 'box' | 'fastening'>,
   context: BuildContext,
-  kind: AidKind<GuideSetup>,
+  { cornerDrillGuide: kind, cornerNeeds }: Pick<PlanAidKinds, 'cornerDrillGuide' | 'cornerNeeds'>,
   fewest: number,
 ): PlannedAids {
-  const needs = fastenings.flatMap((fastening) => guideNeeds(fastening, standard));
-  const keyOf = guideKeys(needs.map(({ setup }) => setup));
+  // Drawers that are fastened alike have the very same places.
+  const needs = [...groupBy(fastenings, ({ places }) => places).values()].flatMap((alike) => {
+    const [first] = alike;
+    const corners = first === undefined ? [] : cornerNeeds(first, standard);
+    return corners.map((corner): GuideNeed => ({ ...corner, fastenings: alike }));
+  });
+  const keysOf = boreKeys(needs.map(({ setup }) => setup));
+  const keyOf = (setup: GuideSetup): string => keysOf(setup).at(-1) ?? '';
   const findings: Finding[] = [];
   const served = needs.filter((need) => {
     const refusal = kind.refuses(need.setup, context);
-    if (refusal !== null) findings.push(noGuide(need, refusal));
+    if (refusal !== null) {
+      findings.push(...need.fastenings.map((fastening) => noGuide(need, fastening, refusal)));
+    }
     return refusal === null;
   });
   const alike = [...groupBy(served, ({ setup }) => `${keyOf(setup)} ${setup.hand}`).values()];
-  const groups = joined(alike, kind, context).filter((group) => isWorthAGuide(group, fewest));
+  const groups = joined(alike, keysOf, kind, context).filter((group) => isWorthAGuide(group, fewest));
   const order = new Map<string, number>();
   for (const end of ENDS) {
     for (const [first] of groups) {
@@ -63,27 +76,26 @@ export function planGuides(
     .toSorted((a, b) => a.number - b.number || HANDS.indexOf(a.hand) - HANDS.indexOf(b.hand))
     .map(({ group, hand, number }) => {
       const id = `${kind.code}${number}${hand === 'left' ? 'L' : 'R'}`;
-      return { group, jig: kind.build(id, strictest(group.map(({ setup }) => setup)), context) };
+      return { group, jig: kind.build(id, strictest(group), context) };
     });
   return {
     jigs: built.map(({ jig }) => jig),
-    uses: built.flatMap(({ group, jig }) =>
-      group.map((need): AidUse => ({
-        fit: need.fastening.fit,
-        jig,
-        corner: need.corner,
-        places: need.places,
-        beyond: need.beyond,
-        words: [...firstBoresWords(need, jig), ...beyondWords(need, jig)],
-      })),
-    ),
+    uses: built.flatMap(({ group, jig }) => group.flatMap((need) => usesOf(need, jig))),
     findings,
   };
 }
 
+function usesOf(need: GuideNeed, jig: Jig): readonly AidUse[] {
+  const { corner, places, beyond } = need;
+  const words = [...firstBoresWords(need, jig), ...beyondWords(need, jig)];
+  return need.fastenings.map(({ fit }) => ({ fit, jig, corner, places, beyond, words }));
+}
+
 /** Whether a guide pays: one that leans always does, for nothing else holds a bit at an angle. */
 function isWorthAGuide(group: readonly GuideNeed[], fewest: number): boolean {
-  const drawers = group.reduce((sum, { fastening }) => sum + fastening.fit.drawer.qty, 0);
+  const drawers = group
+    .flatMap(({ fastenings }) => fastenings)
+    .reduce((sum, { fit }) => sum + fit.drawer.qty, 0);
   return drawers >= fewest || group.some(({ setup }) => setup.places.some(leans));
 }
 
@@ -95,40 +107,56 @@ const leans = ({ slope }: GuidePlace): boolean => slope.x !== 0 || slope.y !== 0
  */
 function joined(
   groups: readonly (readonly GuideNeed[])[],
+  keysOf: BoreKeys,
   kind: AidKind<GuideSetup>,
   context: BuildContext,
 ): readonly (readonly GuideNeed[])[] {
-  const hosts: (readonly GuideNeed[])[] = [];
+  const hosts: GuideNeed[][] = [];
+  /** By hand and the bores that a host begins with. */
+  const beginning = new Map<string, GuideNeed[][]>();
   const most = ([first]: readonly GuideNeed[]): number => first?.setup.places.length ?? 0;
   for (const group of groups.toSorted((a, b) => most(b) - most(a))) {
-    const index = hosts.findIndex(([host]) => {
-      const [guest] = group;
-      if (host === undefined || guest === undefined || !isFirstOf(guest.setup, host.setup)) return false;
-      return kind.refuses(strictest([host.setup, ...group.map(({ setup }) => setup)]), context) === null;
+    const [guest] = group;
+    if (guest === undefined) continue;
+    const { hand } = guest.setup;
+    const keys = keysOf(guest.setup).map((key) => `${key} ${hand}`);
+    const fitting = beginning.get(keys.at(-1) ?? '')?.find(([host]) => {
+      const all = host === undefined ? group : [host, ...group];
+      return kind.refuses(strictest(all), context) === null;
     });
-    if (index === -1) hosts.push(group);
-    else hosts[index] = [...(hosts[index] ?? []), ...group];
+    if (fitting !== undefined) {
+      fitting.push(...group);
+      continue;
+    }
+    const host = [...group];
+    hosts.push(host);
+    for (const key of keys) beginning.set(key, [...(beginning.get(key) ?? []), host]);
   }
   return hosts;
 }
 
-/** Whether a set-up asks for no more than the first bores of another. */
-function isFirstOf(guest: GuideSetup, host: GuideSetup): boolean {
-  const alike =
-    guest.hand === host.hand && guest.end === host.end && guest.bit === host.bit && guest.bore === host.bore;
-  return (
-    alike &&
-    guest.places.every((place, index) => {
-      const other = host.places[index];
-      return (
-        other !== undefined && numbersOf(place).every((number, at) => near(number, numbersOf(other)[at]))
-      );
-    })
-  );
-}
+/** Of a set-up: what names its first bore, its first two, and so on to all of them, but for the hand. */
+type BoreKeys = (setup: GuideSetup) => readonly string[];
 
-const near = (a: number, b: number | undefined): boolean =>
-  b !== undefined && sameLength(a, b, SAME_OVERHANG);
+/** Bores that lie within a tolerance have the same name. */
+function boreKeys(setups: readonly GuideSetup[]): BoreKeys {
+  const classOf = nearClasses(
+    setups.flatMap(({ places, bit, bore }) => [bit, bore, ...places.flatMap(numbersOf)]),
+    SAME_OVERHANG,
+  );
+  const known = new Map<GuideSetup, readonly string[]>();
+  return (setup) => {
+    const found = known.get(setup);
+    if (found !== undefined) return found;
+    let key = [setup.end, classOf(setup.bit), classOf(setup.bore)].join('|');
+    const keys = setup.places.map((place) => {
+      key = [key, ...numbersOf(place).map(classOf)].join('|');
+      return key;
+    });
+    known.set(setup, keys);
+    return keys;
+  };
+}
 
 /** Where a bore is, and where its axis is farther up; mm. */
 const numbersOf = ({ at, slope, depth }: GuidePlace): readonly number[] => [
@@ -139,19 +167,9 @@ const numbersOf = ({ at, slope, depth }: GuidePlace): readonly number[] => [
   depth,
 ];
 
-/** What two set-ups must share to share a guide, but for the hand. */
-function guideKeys(setups: readonly GuideSetup[]): (setup: GuideSetup) => string {
-  const allOf = ({ places, bit, bore }: GuideSetup): readonly number[] => [
-    bit,
-    bore,
-    ...places.flatMap(numbersOf),
-  ];
-  const classOf = nearClasses(setups.flatMap(allOf), SAME_OVERHANG);
-  return (setup) => [setup.end, ...allOf(setup).map(classOf)].join('|');
-}
-
 /** The one set-up that serves all of a group: the smallest room, the thinnest box front. */
-function strictest(setups: readonly GuideSetup[]): GuideSetup {
+function strictest(group: readonly GuideNeed[]): GuideSetup {
+  const setups = group.map(({ setup }) => setup);
   const [first] = setups;
   if (first === undefined) throw new RangeError('a guide needs a set-up');
   const least = (of: (setup: GuideSetup) => number): number => Math.min(...setups.map(of));
@@ -178,8 +196,8 @@ function beyondWords({ beyond }: GuideNeed, jig: Jig): readonly string[] {
   ];
 }
 
-function noGuide({ fastening, corner, places }: GuideNeed, refusal: string): Finding {
-  const { drawer } = fastening.fit;
+function noGuide({ corner, places }: GuideNeed, { fit }: Fastening, refusal: string): Finding {
+  const { drawer } = fit;
   const name = drawerName(drawer);
   return warning(
     'jigs/no-guide',

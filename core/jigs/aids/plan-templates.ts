@@ -7,12 +7,12 @@ import { drawerName } from '../../fit/name.ts';
 import type { ShopStandard } from '../../rules/types.ts';
 import { SAME_OVERHANG } from '../../units/tolerances.ts';
 import type { BuildContext, Jig } from '../types.ts';
-import type { AidUse } from './plan-types.ts';
-import { templateSetups } from './template-setups.ts';
-import type { AidKind, TemplateSetup } from './types.ts';
+import type { AidUse, PlanAidKinds } from './plan-types.ts';
+import type { TemplateSetup } from './types.ts';
 
+/** What drawers that are fastened alike ask of a template. */
 interface Need {
-  readonly fastening: Fastening;
+  readonly fastenings: readonly Fastening[];
   readonly setup: TemplateSetup;
 }
 
@@ -26,7 +26,7 @@ export function planTemplates(
   fastenings: readonly Fastening[],
   standard: Pick<ShopStandard, 'fastening' | 'pulls'>,
   context: BuildContext,
-  kind: AidKind<TemplateSetup>,
+  { pullTemplate: kind, templateSetups }: Pick<PlanAidKinds, 'pullTemplate' | 'templateSetups'>,
   fewest: number,
 ): {
   readonly jigs: readonly Jig[];
@@ -34,29 +34,32 @@ export function planTemplates(
   readonly findings: readonly Finding[];
 } {
   const findings: Finding[] = [];
-  const all = fastenings.flatMap((fastening): readonly Need[] => {
-    const choices = templateSetups(fastening, standard);
-    if (choices.length === 0) return [];
-    const refusals: string[] = [];
+  // Drawers that are fastened alike have the very same pull holes.
+  const alike = [...groupBy(fastenings, ({ pullHoles }) => pullHoles).values()];
+  const all = alike.flatMap((same): readonly Need[] => {
+    const [first] = same;
+    const choices = first === undefined ? [] : templateSetups(first, standard);
+    const reasons: string[] = [];
     for (const setups of choices) {
       const refusal = setups.map((setup) => kind.refuses(setup, context)).find((why) => why !== null);
-      if (refusal === undefined || refusal === null) return setups.map((setup) => ({ fastening, setup }));
-      refusals.push(refusal);
+      if (refusal === undefined || refusal === null) {
+        return setups.map((setup) => ({ fastenings: same, setup }));
+      }
+      reasons.push(refusal);
     }
-    findings.push(noTemplate(fastening, refusals));
+    if (reasons.length > 0) findings.push(...same.map((fastening) => noTemplate(fastening, reasons)));
     return [];
   });
   const keyOf = templateKeys(all.map(({ setup }) => setup));
-  const alike = groupBy(all, ({ setup }) => `${keyOf(setup)} ${setup.at}`);
-  const needs = all.filter(
-    ({ setup }) => drawersOf(alike.get(`${keyOf(setup)} ${setup.at}`) ?? []) >= fewest,
+  const groups = [...groupBy(all, ({ setup }) => `${keyOf(setup)} ${setup.at}`).values()].filter(
+    (group) => drawersOf(group) >= fewest,
   );
   const numbers = new Map<string, number>();
-  for (const { setup } of needs) {
-    const key = keyOf(setup);
+  for (const [first] of groups) {
+    const key = first === undefined ? '' : keyOf(first.setup);
     if (!numbers.has(key)) numbers.set(key, numbers.size + 1);
   }
-  const built = [...groupBy(needs, ({ setup }) => `${keyOf(setup)} ${setup.at}`).values()]
+  const built = groups
     .flatMap((group) => {
       const [first] = group;
       return first === undefined
@@ -71,21 +74,16 @@ export function planTemplates(
   return {
     jigs: built.map(({ jig }) => jig),
     uses: built.flatMap(({ group, jig }) =>
-      group.map(({ fastening }): AidUse => ({
-        fit: fastening.fit,
-        jig,
-        corner: null,
-        places: [],
-        beyond: [],
-        words: [],
-      })),
+      group
+        .flatMap((need) => need.fastenings)
+        .map(({ fit }): AidUse => ({ fit, jig, corner: null, places: [], beyond: [], words: [] })),
     ),
     findings,
   };
 }
 
 const drawersOf = (group: readonly Need[]): number =>
-  group.reduce((sum, { fastening }) => sum + fastening.fit.drawer.qty, 0);
+  group.flatMap(({ fastenings }) => fastenings).reduce((sum, { fit }) => sum + fit.drawer.qty, 0);
 
 /** What two set-ups must share to share a template, but for the hand: a mirrored pair has one number. */
 function templateKeys(setups: readonly TemplateSetup[]): (setup: TemplateSetup) => string {
@@ -95,11 +93,17 @@ function templateKeys(setups: readonly TemplateSetup[]): (setup: TemplateSetup) 
     ...holes.flatMap(({ x, y }) => [x, y]),
   ];
   const classOf = nearClasses(setups.flatMap(numbersOf), SAME_OVERHANG);
-  return (setup) => {
-    const { at, backBevel, frontThickness } = setup;
-    const edge = backBevel === 0 ? '' : `${backBevel} ${frontThickness}`;
-    return [at === 'middle' ? 'middle' : 'corner', edge, ...numbersOf(setup).map(classOf)].join('|');
-  };
+  const keys = new Map(
+    setups.map((setup) => {
+      const { at, backBevel, frontThickness } = setup;
+      const edge = backBevel === 0 ? '' : `${backBevel} ${frontThickness}`;
+      return [
+        setup,
+        [at === 'middle' ? 'middle' : 'corner', edge, ...numbersOf(setup).map(classOf)].join('|'),
+      ];
+    }),
+  );
+  return (setup) => keys.get(setup) ?? '';
 }
 
 /** The thinnest and the smallest front of a group. */

@@ -1,6 +1,9 @@
 import type { Corner, ScrewPlace } from '../../fastening/types.ts';
 import type { DrawerFit } from '../../fit/types.ts';
 import type { Jig } from '../types.ts';
+import type { cornerNeeds } from './guide-setups.ts';
+import type { templateSetups } from './template-setups.ts';
+import type { AidKind, GuideSetup, TemplateSetup } from './types.ts';
 
 /** One use of an aid: on this drawer, at this corner of its box, for these screws. */
 export interface AidUse {
@@ -19,4 +22,12 @@ export interface AidUse {
 export interface AidPlan {
   readonly jigs: readonly Jig[];
   readonly uses: readonly AidUse[];
+}
+
+/** The kinds of aid that a plan is made of, and what tells what drawers ask of them. */
+export interface PlanAidKinds {
+  readonly cornerDrillGuide: AidKind<GuideSetup>;
+  readonly pullTemplate: AidKind<TemplateSetup>;
+  readonly cornerNeeds: typeof cornerNeeds;
+  readonly templateSetups: typeof templateSetups;
 }

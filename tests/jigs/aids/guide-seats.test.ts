@@ -3,7 +3,7 @@ import type { Corner } from '../../../core/fastening/types.ts';
 import { bounds } from '../../../core/geometry/measure.ts';
 import { boxCornerFrame } from '../../../core/jigs/aids/aid-frame.ts';
 import { cornerDrillGuide } from '../../../core/jigs/aids/corner-drill-guide.ts';
-import { guideNeeds } from '../../../core/jigs/aids/guide-setups.ts';
+import { cornerNeeds } from '../../../core/jigs/aids/guide-setups.ts';
 import type { Vec3 } from '../../../core/jigs/types.ts';
 import { compose, inPose } from '../../../core/jigs/vec3.ts';
 import { jigSolids } from '../../../core/scene/jig-solids.ts';
@@ -75,7 +75,7 @@ function buildGuide(corner: Corner, machine: (typeof MACHINE_NAMES)[number]) {
     fromEnd: corner.end === 'bottom' ? FLOOR + 12 : 14,
     index: 1,
   });
-  const [need] = guideNeeds(fasteningOf(fit, [place, second]), STANDARD);
+  const [need] = cornerNeeds(fasteningOf(fit, [place, second]), STANDARD);
   if (need === undefined) throw new Error('no need');
   const refusal = cornerDrillGuide.refuses(need.setup, context);
   if (refusal !== null) throw new Error(refusal);
