@@ -1,6 +1,7 @@
 import { copyFileSync } from 'node:fs';
 import { basename, resolve } from 'node:path';
 import { defineConfig, type Plugin } from 'vite';
+import { releasePapers } from './electron/release/release-papers.ts';
 
 /** The wasm of the solver and of the geometry library beside the bundle, where `electron/cli/load-*.ts` look for it. */
 const copyWasm: Plugin = {
@@ -15,7 +16,7 @@ const copyWasm: Plugin = {
 /** The command line, bundled for Node with all that it needs. */
 export default defineConfig({
   logLevel: 'error',
-  plugins: [copyWasm],
+  plugins: [copyWasm, releasePapers().papers],
   ssr: { noExternal: true },
   build: {
     ssr: true,

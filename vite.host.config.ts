@@ -1,8 +1,10 @@
 import { defineConfig } from 'vite';
+import { releasePapers } from './electron/release/release-papers.ts';
 
 /** The browser host, bundled for Node with all that it needs. */
 export default defineConfig({
   logLevel: 'error',
+  plugins: [releasePapers().papers],
   ssr: { noExternal: true },
   build: {
     ssr: true,

@@ -1,8 +1,10 @@
 import { defineConfig } from 'vite';
+import { releasePapers } from './electron/release/release-papers.ts';
 
 /** Electron's main process, bundled with all that it needs but Electron itself. */
 export default defineConfig({
   logLevel: 'error',
+  plugins: [releasePapers().papers],
   ssr: { noExternal: true, external: ['electron'] },
   build: {
     ssr: true,

@@ -1,13 +1,16 @@
 import react from '@vitejs/plugin-react';
 import { resolve } from 'node:path';
 import { defineConfig } from 'vite';
+import { releasePapers } from './electron/release/release-papers.ts';
+
+const { papers, worker } = releasePapers();
 
 /** The page: the same for the desktop and for the browser host. */
 export default defineConfig({
   logLevel: 'warn',
   root: resolve(import.meta.dirname, 'renderer'),
-  plugins: [react()],
-  worker: { format: 'es' },
+  plugins: [react(), papers],
+  worker: { format: 'es', plugins: () => [worker] },
   build: {
     target: 'chrome140',
     outDir: resolve(import.meta.dirname, 'dist/renderer'),

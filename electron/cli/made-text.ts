@@ -17,10 +17,13 @@ export function madeText(
   const parts = all.filter(({ jig }) => includesJig(call.choice, jig));
   const made = plan.jigs.filter(({ id }) => includesJig(call.choice, id));
   const pieces = parts.reduce((sum, { copies }) => sum + copies, 0);
+  const wide = Math.max(0, ...made.map(({ kind }) => kind.length)) + 2;
   const jigs = made.map((jig) => {
-    const served = new Set(plan.uses.filter((use) => use.jig === jig).map(({ fit }) => fit));
+    const served = new Set(
+      [...plan.uses, ...plan.aids].filter((use) => use.jig === jig).map(({ fit }) => fit),
+    );
     const number = [...served].reduce((sum, { drawer }) => sum + drawer.qty, 0);
-    return `  ${jig.id.padEnd(5)}${jig.kind.padEnd(14)}${settingsText(jig, order.unit).padEnd(46)} ${counted(number, 'drawer')}`;
+    return `  ${jig.id.padEnd(5)}${jig.kind.padEnd(wide)}${settingsText(jig, order.unit).padEnd(46)} ${counted(number, 'drawer')}`;
   });
   return [
     `${order.name}: ${counted(drawers, 'drawer')} on ${counted(fits.length, 'line')}, ${standard.name}`,

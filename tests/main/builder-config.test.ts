@@ -58,11 +58,28 @@ describe('electron-builder configuration', () => {
     expect(packageJson).toHaveProperty('main', 'dist/main/main.js');
   });
 
-  test('ties the program to its own project files, and not to every JSON or CSV file', () => {
-    const associations = [configuration.fileAssociations ?? []].flat();
-    const extensions = associations.flatMap(({ ext }) => ext);
-    expect(extensions).toEqual([PROJECT_EXTENSIONS[0]]);
-    for (const extension of extensions) expect(isDocumentName(`a.${extension}`)).toBe(true);
+  test.for(['linux', 'win', 'mac'] as const)(
+    'on %s ties the program to its own project files, and not to every JSON or CSV file',
+    (system) => {
+      const associations = [
+        configuration.fileAssociations ?? [],
+        configuration[system]?.fileAssociations ?? [],
+      ];
+      const extensions = associations.flat().flatMap(({ ext }) => ext);
+      expect(extensions).toEqual([PROJECT_EXTENSIONS[0]]);
+      for (const extension of extensions) expect(isDocumentName(`a.${extension}`)).toBe(true);
+    },
+  );
+
+  test('an association says what its system asks for: a media type, a class without spaces, a name', () => {
+    const { linux, win, mac } = configuration;
+    // The form of RFC 6838, and of a programmatic identifier of the registry. From memory.
+    expect(linux?.fileAssociations).toHaveProperty(
+      'mimeType',
+      expect.stringMatching(/^application\/x-[a-z-]+$/),
+    );
+    expect(win?.fileAssociations).toHaveProperty('name', expect.stringMatching(/^[A-Z]\w+\.[A-Z]\w+$/));
+    expect(mac?.fileAssociations).toMatchObject({ name: 'Overhang project', role: 'Editor' });
   });
 
   test('the icons are there, each of the kind and size that it says', () => {

@@ -5,8 +5,10 @@ import { join, resolve } from 'node:path';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { build as bundle } from 'vite';
 import configuration from '../../electron-builder.config.ts';
+import { writeInstallerPapers } from '../../electron/release/installer-papers.ts';
 import packageJson from '../../package.json';
 import { temporaryFolder } from '../cli/temporary.ts';
+import { BILL } from '../release/builds.ts';
 import { makePage } from './fakes/page.ts';
 
 // electron-builder packs the program around a stand-in for Electron's binary: this shows what goes into the
@@ -47,6 +49,10 @@ beforeAll(async () => {
       build: { outDir: join(project, 'dist', part), emptyOutDir: true },
     });
   }
+  // Stands in for the page's: a package that neither of the other builds has.
+  const bill = [{ properties: [{ name: 'cdx:npm:package:path', value: 'node_modules/pdfkit' }] }];
+  writeFileSync(join(project, 'dist/renderer/sbom.cdx.json'), JSON.stringify({ components: bill }));
+  cpSync(join(ROOT, 'LICENSE'), join(project, 'LICENSE'));
   cpSync(join(ROOT, 'assets/icons'), join(project, 'assets/icons'), { recursive: true });
   mkdirSync(join(project, 'dist/cli'));
   writeFileSync(join(project, 'dist/cli/main.js'), 'no part of the desktop program');
@@ -82,6 +88,23 @@ describe('the package', () => {
     expect(readdirSync(join(packed, 'resources')).filter((name) => name.startsWith('app'))).toEqual([
       'app.asar',
     ]);
+  });
+
+  test('has beside it our licence, the notices and the bill of all its builds and of Electron', () => {
+    const resource = (name: string): string => readFileSync(join(packed, 'resources', name), 'utf8');
+    expect(resource('LICENSE.overhang.txt')).toBe(readFileSync(join(ROOT, 'LICENSE'), 'utf8'));
+    const bill = BILL.parse(JSON.parse(resource('sbom.cdx.json')));
+    expect(bill.components.map(({ name }) => name)).toEqual(['electron', 'pdfkit', 'zod']);
+    for (const { name, version } of bill.components) {
+      expect(resource('THIRD-PARTY-NOTICES.txt')).toContain(`\n${name} ${version} (`);
+    }
+    expect(resource('THIRD-PARTY-NOTICES.txt')).toContain('LICENSES.chromium.html');
+  });
+
+  test('writeInstallerPapers says what to build where a build has no bill', () => {
+    expect(() => writeInstallerPapers(ROOT, folder)).toThrow(
+      /sbom\.cdx\.json is missing\. Build first: npm run build:renderer && npm run build:main/,
+    );
   });
 
   test('starts with the main process, whose preload and page are where it looks for them', () => {
