@@ -34,16 +34,20 @@ const operationModel = (operation: Operation, contours: readonly Contour[]): Mak
   models: Object.fromEntries(contours.map((contour, index) => [`contour${index}`, contourModel(contour)])),
 });
 
-function contourModel(contour: Contour): MakerModel {
-  if (contour.kind === 'circle') {
-    const { center, radius } = contour;
-    return { paths: { circle: new makerjs.paths.Circle([center.x, center.y], radius) } };
-  }
-  return {
-    paths: Object.fromEntries(
-      segmentsOf(contour).map((segment, index) => [`segment${index}`, path(segment)]),
-    ),
-  };
+const contourModel = (contour: Contour): MakerModel => ({
+  paths: Object.fromEntries(
+    makerPaths(contour).map((drawn, index) => [
+      contour.kind === 'circle' ? 'circle' : `segment${index}`,
+      drawn,
+    ]),
+  ),
+});
+
+/** The lines, arcs and circles of a checked contour, as makerjs has them; mm. */
+export function makerPaths(contour: Contour): readonly makerjs.IPath[] {
+  if (contour.kind !== 'circle') return segmentsOf(contour).map(path);
+  const { center, radius } = contour;
+  return [new makerjs.paths.Circle([center.x, center.y], radius)];
 }
 
 /** makerjs draws every arc counter-clockwise, from the start angle to the end angle in degrees. */

@@ -4,6 +4,12 @@ import type { TextWidth } from './types.ts';
 export function shorten(text: string, width: number, size: number, measure: TextWidth, bold = false): string {
   if (measure(text, size, bold) <= width) return text;
   const letters = Array.from(text);
-  while (letters.length > 0 && measure(`${letters.join('').trimEnd()}…`, size, bold) > width) letters.pop();
-  return `${letters.join('').trimEnd()}…`;
+  const start = (count: number): string => `${letters.slice(0, count).join('').trimEnd()}…`;
+  let [fits, tooMany] = [0, letters.length];
+  while (tooMany - fits > 1) {
+    const count = (fits + tooMany) >> 1;
+    if (measure(start(count), size, bold) <= width) fits = count;
+    else tooMany = count;
+  }
+  return start(fits);
 }

@@ -1,0 +1,40 @@
+import { planOrder } from '../../core/jigs/plan-order.ts';
+import { fastenOrder } from '../../core/fastening/fasten-order.ts';
+import { fitOrder } from '../../core/fit/fit-order.ts';
+import { engravedWords } from '../../core/order/engraved-words.ts';
+import { partsOf } from '../../core/parts/parts-of.ts';
+import { draftReader } from '../../core/session/read-draft.ts';
+import { STROKE_FONT } from '../../shared/library.ts';
+import { exports, limits, offsets } from './beside.ts';
+import { runChain } from './chain.ts';
+import { edits } from './edit.ts';
+import { growth, shares } from './growth.ts';
+import { alikeDraft, distinctDraft } from './orders.ts';
+
+const tell = async (lines: Iterable<string> | AsyncIterable<string>): Promise<void> => {
+  for await (const line of lines) process.stdout.write(`${line}\n`);
+  process.stdout.write('\n');
+};
+
+/** The parts of the demo order. */
+function demoParts() {
+  const draft = alikeDraft(36);
+  const { standard, machine, registration } = draft;
+  const order = draftReader().read(draft).value;
+  const fits = fitOrder(order, standard).value;
+  const fastenings = fastenOrder(fits, standard).value;
+  const context = { machine, unit: order.unit, order: engravedWords(order) };
+  const plan = planOrder({ fits, fastenings, registration, standard }, context).value;
+  return { machine, parts: partsOf(plan.jigs, machine, STROKE_FONT).value };
+}
+
+/** Everything runs in one go, for only ratios within one run say anything on a busy machine. */
+const { machine, parts } = demoParts();
+await runChain(alikeDraft(36));
+await tell(offsets(parts, machine));
+await tell(exports(parts, machine));
+await tell(limits());
+await tell(edits(alikeDraft(500)));
+await tell(shares('1,000 drawers', alikeDraft(1000)));
+await tell(growth('all different', distinctDraft, [1, 10, 100, 1000]));
+await tell(growth("a shop's order", alikeDraft, [1, 10, 100, 1000, 10_000]));
