@@ -1,5 +1,4 @@
 import { bundleOrder } from '../../core/bundle.ts';
-import type { ListedFile } from '../../core/files/manifest.ts';
 import { manifest } from '../../core/files/manifest.ts';
 import { checkChoice, includesJig } from '../../core/files/output-choice.ts';
 import { partPaths } from '../../core/files/part-paths.ts';
@@ -12,6 +11,7 @@ import { earlierFolder, earlierZip } from '../files/earlier-output.ts';
 import { freshFolder } from '../files/fresh-folder.ts';
 import { freshZip } from '../files/fresh-zip.ts';
 import { codeOf, reasonOf, Refusal } from '../files/refusal.ts';
+import { writeAhead } from '../files/write-ahead.ts';
 import type { Call } from './arguments.ts';
 import { loadMachine, loadOrder } from './load.ts';
 import { loadManifold } from './load-manifold.ts';
@@ -87,21 +87,22 @@ export async function makeOrder(
   if (wrong !== undefined) throw new BadCall(wrong.message);
 
   const output = await (call.zip ? freshZip : freshFolder)(call.out).catch(badOut);
+  const writes = writeAhead(output);
   try {
-    const files: ListedFile[] = [];
     for await (const step of bundleOrder(design.value, findings, workshop, call.choice, {
       paperFonts: loadPaperFonts,
       manifold: loadManifold,
     })) {
       findings.push(...step.findings);
-      for (const file of step.files) files.push(await output.write(file));
+      for (const file of step.files) await writes.put(file);
       show(step.done, step.of);
     }
     if (hasErrors(findings)) {
+      await writes.ended();
       await output.discard();
       return report('failed');
     }
-    const listed = files.toSorted((a, b) => (a.path < b.path ? -1 : 1));
+    const listed = (await writes.all()).toSorted((a, b) => (a.path < b.path ? -1 : 1));
     await output.write({
       path: 'manifest.json',
       content: manifest({
@@ -125,6 +126,7 @@ export async function makeOrder(
     };
     return report('made', made, madeText(call, design.value, workshop, made.files, findings));
   } catch (problem) {
+    await writes.ended();
     await output.discard();
     return badOut(problem);
   }

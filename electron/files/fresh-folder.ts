@@ -1,11 +1,11 @@
-import { mkdir, open, readdir, readFile, rename, rm } from 'node:fs/promises';
+import { mkdir, open, readdir, rename, rm } from 'node:fs/promises';
 import { basename, dirname, join, resolve } from 'node:path';
 import { MANIFEST_FORMAT } from '../../core/files/manifest.ts';
 import { bytesOf } from './bytes-of.ts';
 import { bringBack } from './bring-back.ts';
 import { exists } from './exists.ts';
 import type { FreshOutput } from './fresh-output.ts';
-import { hashOf } from './read-document.ts';
+import { hashOf, readDocument } from './read-document.ts';
 import { Refusal } from './refusal.ts';
 import { retry } from './retry.ts';
 import { syncFolder } from './sync-folder.ts';
@@ -20,10 +20,17 @@ export async function freshFolder(path: string): Promise<FreshOutput> {
   // Not mkdtemp, whose folder nobody but its owner can enter.
   const building = join(dirname(target), temporaryName(basename(target), 'new'));
   await mkdir(building);
+  const folders = new Map<string, Promise<unknown>>();
+  const folderOf = async (file: string): Promise<void> => {
+    const folder = dirname(file);
+    const made = folders.get(folder) ?? mkdir(folder, { recursive: true });
+    folders.set(folder, made);
+    await made;
+  };
   return {
     async write({ path: within, content, report }) {
       const file = join(building, within);
-      await mkdir(dirname(file), { recursive: true });
+      await folderOf(file);
       const bytes = bytesOf(content);
       const handle = await open(file, 'wx');
       try {
@@ -62,7 +69,10 @@ async function mayReplace(target: string): Promise<void> {
   const names = await readdir(target).catch(() => null);
   if (names === null) throw new Refusal(`${target} is a file; name a folder`);
   if (names.length === 0) return;
-  const manifest = await readFile(join(target, 'manifest.json'), 'utf8').catch(() => '');
+  const manifest = await readDocument(join(target, 'manifest.json')).then(
+    (bytes) => Buffer.from(bytes).toString('utf8'),
+    () => '',
+  );
   if (!manifest.includes(`"format": "${MANIFEST_FORMAT}"`)) {
     throw new Refusal(`${target} holds other files, which would be lost; name a new or empty folder`);
   }
