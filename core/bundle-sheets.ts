@@ -10,19 +10,26 @@ import type { MachineProfile } from './machine/profile.ts';
 import type { Part } from './parts/types.ts';
 
 /**
- * Parts laid out on sheets: a DXF and an SVG file for each sheet, a sheet at a time, then two lists. Nothing when a part
- * finds no sheet.
+ * Parts laid out on sheets: nothing now and then while they are packed, which takes long, then a DXF and an SVG file
+ * for each sheet, a sheet at a time, then two lists. No file when a part finds no sheet.
  */
 export function* bundleSheets(
   parts: readonly Part[],
   machine: MachineProfile,
   stop: () => boolean = () => false,
 ): Generator<Outcome<readonly BundleFile[]>> {
-  const plan = packParts(parts, machine, { stop });
-  yield { value: [], findings: plan.findings };
-  if (hasErrors(plan.findings)) return;
+  const packing = packParts(parts, machine);
+  let packed = packing.next();
+  while (packed.done !== true) {
+    yield { value: [], findings: [] };
+    if (stop()) return;
+    packed = packing.next();
+  }
+  const { value: plan, findings } = packed.value;
+  yield { value: [], findings };
+  if (hasErrors(findings)) return;
   const pathsOf = sheetPaths(machine.dxf.unit);
-  for (const exported of exportSheets(plan.value.sheets, machine)) {
+  for (const exported of exportSheets(plan.sheets, machine)) {
     if (stop()) return;
     if (exported.value === null) {
       yield { value: [], findings: exported.findings };
@@ -40,8 +47,8 @@ export function* bundleSheets(
   }
   yield {
     value: [
-      { path: 'sheets/sheets.csv', content: sheetsTable(plan.value) },
-      { path: 'sheets/sheets.txt', content: sheetList(plan.value, machine.dxf.unit) },
+      { path: 'sheets/sheets.csv', content: sheetsTable(plan) },
+      { path: 'sheets/sheets.txt', content: sheetList(plan, machine.dxf.unit) },
     ],
     findings: [],
   };

@@ -1,5 +1,5 @@
 import type { ManifoldToplevel } from 'manifold-3d';
-import type { Finding } from './findings/finding.ts';
+import type { Finding, Outcome } from './findings/finding.ts';
 import type { BundleFile, BundleStep } from './bundle-types.ts';
 import type { paperMaker } from './bundle-paper.ts';
 import { bundleCoupon } from './bundle-coupon.ts';
@@ -28,11 +28,14 @@ export interface BundleWatch {
   readonly manifold?: () => Promise<ManifoldToplevel>;
 }
 
+/** The files of one kind of output, some at a time. */
+type Files = Iterable<Outcome<readonly BundleFile[]>> | AsyncIterable<Outcome<readonly BundleFile[]>>;
+
 /**
  * The chosen files of an order's folder but for the manifest, a part at a time; the lists come last, when
  * every part is known to be good. Fit and schedule are of the whole order whatever jigs are chosen.
- * `findings` are those of the design, for the warnings column of `fit.csv`. Sheets, coupon and solids count as one
- * part each.
+ * `findings` are those of the design, for the warnings column of `fit.csv`. Each kind of paper, and sheets, coupon and
+ * solids, count as one part. A step may have no file: it is there so that a caller can see to other things.
  */
 export async function* bundleOrder(
   design: Design,
@@ -48,13 +51,21 @@ export async function* bundleOrder(
   const jigs = plan.jigs.filter(({ id }) => includesJig(choice, id));
   const pathsOf = partPaths(machine.dxf.unit);
   const drawn = has('dxf') || has('svg') ? parts : [];
-  const extras = [
+  let printer: ReturnType<typeof printerOf> | undefined;
+  const wholes: readonly (() => Files)[] = [
+    ...PAPER_KINDS.filter(has).map(
+      (kind) =>
+        async function* print(): AsyncIterable<Outcome<readonly BundleFile[]>> {
+          yield await (
+            await (printer ??= printerOf(design, workshop, choice, watch))
+          )(kind);
+        },
+    ),
     ...(has('sheets') ? [() => bundleSheets(parts, machine, watch.stop)] : []),
     ...(has('coupon') ? [() => [bundleCoupon(machine, font, order.date)]] : []),
     ...(has('solids') ? [() => bundleSolids(jigs, machine, manifoldOf(watch), watch.stop)] : []),
   ];
-  const printed = PAPER_KINDS.filter(has);
-  const of = drawn.length + printed.length + extras.length;
+  const of = drawn.length + wholes.length;
   let done = 0;
   for (const exported of exportParts(drawn, machine)) {
     done += 1;
@@ -67,24 +78,15 @@ export async function* bundleOrder(
     }
     yield { done, of, files, findings: exported.findings };
   }
-  if (printed.length > 0) {
-    const print = await paperOf(design, workshop, choice, watch);
-    for (const kind of printed) {
-      if (watch.stop?.() === true) return;
-      const { value, findings: problems } = await print(kind);
-      done += 1;
-      yield { done, of, files: value, findings: problems };
-    }
-  }
-  for (const extra of extras) {
+  for (const whole of wholes) {
     if (watch.stop?.() === true) return;
-    for await (const { value, findings: problems } of extra()) {
+    for await (const { value, findings: problems } of whole()) {
       yield { done, of, files: value, findings: problems };
     }
     done += 1;
   }
   const files: BundleFile[] = [];
-  if (has('fit')) files.push({ path: 'fit.csv', content: fitTable(fits, fastenings, findings) });
+  if (has('fit')) files.push({ path: 'fit.csv', content: fitTable(fits, fastenings, findings, plan.uses) });
   if (has('schedule')) files.push({ path: 'schedule.csv', content: scheduleTable(plan, order.unit) });
   if (has('parts')) {
     // A list names no file that is not there.
@@ -101,7 +103,7 @@ export async function* bundleOrder(
 }
 
 /** The writer of PDF is large: it is loaded with the fonts, when something is printed. */
-async function paperOf(
+async function printerOf(
   design: Design,
   workshop: Workshop,
   choice: OutputChoice,

@@ -43,7 +43,7 @@ export function couponParts(
 }
 
 function plate(sizes: CouponSizes, machine: MachineProfile, date: string | undefined): Piece {
-  const { width, square, pins, slots, key: own, rows } = sizes;
+  const { width, height, square, pins, slots, key: own, rows } = sizes;
   const { pinDiameter, sheet } = machine;
   const left = MARGIN + square + MARGIN;
   const words: Label = {
@@ -51,6 +51,8 @@ function plate(sizes: CouponSizes, machine: MachineProfile, date: string | undef
       `${sheet.material}, ${mmText(sheet.thickness)}`,
       machine.name,
       ...(date === undefined ? [] : [date]),
+      `x → ${mmText(width)}`,
+      `y ↑ ${mmText(height)}`,
       `square ${mmText(square)}`,
       `kerf allowed for ${machine.compensation === 'file' ? mmText(machine.kerf) : 'by the machine'}`,
     ],

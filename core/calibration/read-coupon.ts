@@ -97,7 +97,8 @@ function checkAllowance(
 ): readonly Finding[] {
   if (value === null || offered.some((allowance) => Math.abs(allowance - value) < 1e-9)) return [];
   const accepted = offered.length === 0 ? 'this coupon has none' : `it has ${offered.join(', ')} mm`;
-  return [wrong(field, `The ${field} allowance ${value} mm is not on the coupon; ${accepted}.`)];
+  const read = Number.isFinite(value) ? `${value} mm` : 'that was read';
+  return [wrong(field, `The ${field} allowance ${read} is not on the coupon; ${accepted}.`)];
 }
 
 const checkScale = ({ scaleX, scaleY }: CouponReading): readonly Finding[] =>

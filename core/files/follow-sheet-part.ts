@@ -27,7 +27,12 @@ export function followSheetPart(part: Part, machine: MachineProfile): Outcome<re
   return { value: features, findings };
 }
 
-function tabSettings({ kind, kerf, tabs }: MachineProfile): TabSettings {
-  const { fromCorner } = usualTabs(kind === 'router' ? 'router' : 'laser', kerf);
-  return { width: tabs.width, every: tabs.spacing, fromCorner, kerf };
+/** Share of what lies between the lines of two parts: marks of both that face each other don't meet. */
+const HALF = 0.45;
+
+function tabSettings({ kind, kerf, tabs, sheets, compensation }: MachineProfile): TabSettings {
+  const usual = usualTabs(kind === 'router' ? 'router' : 'laser', kerf);
+  const between = sheets.spacing - (compensation === 'file' ? kerf : 0);
+  const reach = between > 0 ? Math.min(usual.reach, HALF * between) : usual.reach;
+  return { ...usual, width: tabs.width, every: tabs.spacing, reach };
 }

@@ -88,11 +88,11 @@ function sharedLines({ sharing, uses }: OrderPlan): readonly string[] {
     '',
     'Drawers share jigs',
     `  Jigs set drawers whose overhangs differ a little; the slides' adjusters put that right. ${off.length} of ${uses.length} settings leave something to adjust, ${Number(most.toFixed(2))} mm at most.`,
-    '  adjust_mm in schedule.csv is the overhang wanted less the one that the jig sets. Above 0, move the front that far towards that edge: down at the bottom edge, to the side named at a side. Below 0, away from it: up at the bottom edge. Dialling in takes that besides what it takes anyway.',
+    '  adjust_mm in schedule.csv is the overhang wanted less the one that the jig sets. The column adjust says how far the adjusters must move the front for that, and which way. It comes on top of what dialling in takes anyway, as the start-low allowance does; the instruction sheets have both together.',
     '  The rows of schedule.csv are in an order of work in which jigs change hands least.',
     ...(uses.some(({ jig }) => jig.hand !== null)
       ? [
-          '  Set each drawer with one hand of corner fence; the other is no check of a box that a shared one has set.',
+          '  Set each drawer with one hand of corner fence, the one that leaves less to adjust, which the instruction sheets name; the other is no check of a box that a shared one has set.',
         ]
       : []),
   ];

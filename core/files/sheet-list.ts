@@ -10,7 +10,7 @@ export function sheetList({ sheets, uses }: SheetPlan, dxfUnit: LengthUnit): str
   const lines = [
     ...uses.map(
       ({ material, thickness, sheets: number, atLeast, use }) =>
-        `${material}, ${mmText(thickness)}: ${number} sheet${number === 1 ? '' : 's'} (${atLeast} by area at least), ${percent(use)} becomes parts`,
+        `${material}, ${mmText(thickness)}: ${number} sheet${number === 1 ? '' : 's'} (by area no fewer than ${atLeast} would do), ${percent(use)} becomes parts`,
     ),
     '',
     ...sheets.flatMap((sheet, index) =>
@@ -25,7 +25,9 @@ export function sheetList({ sheets, uses }: SheetPlan, dxfUnit: LengthUnit): str
 
 function sheetLines({ stock, placed, use, offcut }: Sheet, number: number, path: string): readonly string[] {
   const rest =
-    offcut === null ? 'no usable offcut' : `offcut ${mmText(offcut.width)} x ${mmText(offcut.height)}`;
+    offcut === null
+      ? 'no usable offcut'
+      : `largest offcut ${Math.floor(offcut.width)} x ${Math.floor(offcut.height)} mm`;
   const copies = [...groupBy(placed, ({ part }) => part).entries()];
   return [
     `Sheet ${number}: ${stock.name}${stock.offcut ? ' (an offcut)' : ''}, ${mmText(stock.width)} x ${mmText(stock.height)}, ${path}`,

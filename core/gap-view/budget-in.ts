@@ -9,6 +9,7 @@ export function budgetIn(
   standard: ShopStandard,
   unit: LengthUnit,
 ): AdjustmentBudget {
-  if (budget.fit.unit === unit) return budget;
-  return budgetDrawer({ ...budget.fit, unit }, standard, { samples: 0, seed: 0 }).value ?? budget;
+  const { fit, registered } = budget;
+  if (fit.unit === unit) return budget;
+  return budgetDrawer({ ...fit, unit }, standard, { samples: 0, seed: 0, registered }).value ?? budget;
 }

@@ -6,6 +6,7 @@ import { planAids } from './aids/plan-aids.ts';
 import type { AidUse, PlanAidKinds } from './aids/plan-types.ts';
 import type { JigPlan, PlanKinds, Registration } from './plan-types.ts';
 import { planJigs } from './plan.ts';
+import { shiftedScrews } from './shifted-screws.ts';
 import type { Sharing } from './sharing/types.ts';
 import type { BuildContext } from './types.ts';
 
@@ -39,6 +40,6 @@ export function planOrder(
       jigs: [...jigs.value.jigs, ...aids.value.jigs],
       aids: aids.value.uses,
     },
-    findings: [...jigs.findings, ...aids.findings],
+    findings: [...jigs.findings, ...shiftedScrews(jigs.value.uses, fastenings), ...aids.findings],
   };
 }

@@ -1,4 +1,5 @@
 import type { LengthUnit } from '../order/types.ts';
+import { bitSizes } from '../units/bit-sizes.ts';
 import { formatLength } from '../units/format-length.ts';
 import type { Drilling, Jig } from './types.ts';
 
@@ -19,7 +20,7 @@ const overhangsText = (jig: Jig, unit: LengthUnit): string =>
     .join(', ');
 
 function drillingText({ bores, end }: Drilling, unit: LengthUnit): string {
-  const bits = [...new Set(bores.map(({ bit }) => formatLength(bit, unit)))];
+  const bits = [...new Set(bores.map(({ bit }) => bitSizes(bit, unit).join(' or ')))];
   const steepest = Math.max(0, ...bores.map(({ angle }) => angle));
   const lean = steepest === 0 ? '' : `, leaning ${Number(steepest.toFixed(1))}° at most`;
   return `${bores.length === 1 ? '1 hole' : `${bores.length} holes`} of ${bits.join(', ')} from the ${end}${lean}`;

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { parseEdgeCondition, writeEdgeCondition } from '../order/edge-condition.ts';
+import { unknownKeys } from '../order/field-findings.ts';
 import { quoteText } from '../order/quote-text.ts';
 import type { EdgeCondition, LengthUnit } from '../order/types.ts';
 import { parseLength, type LengthOptions } from '../units/parse-length.ts';
@@ -10,7 +11,7 @@ export const strict = <Shape extends z.core.$ZodLooseShape>(shape: Shape) =>
   z.strictObject(shape, {
     error: (issue) =>
       issue.code === 'unrecognized_keys'
-        ? `unknown ${issue.keys.map(quoteText).join(', ')}; the fields here are ${Object.keys(shape).join(', ')}`
+        ? `unknown ${unknownKeys(issue.keys)}; the fields here are ${Object.keys(shape).join(', ')}`
         : undefined,
   });
 

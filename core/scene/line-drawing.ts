@@ -107,7 +107,7 @@ function jigFill(faces: readonly Face[]): readonly PaperItem[] {
  * behind in the whole of where they overlap, so any point in there tells.
  */
 function standsBefore(other: Face, face: Face): boolean {
-  if (!meet(other.bounds, face.bounds)) return false;
+  if (!meet(other.bounds, face.bounds) || !nearerSomewhere(other, face)) return false;
   const [overlap] = intersection(areaOf(face), areaOf(other)).value;
   if (overlap === undefined || overlap.kind === 'circle') return false;
   const { length } = overlap.vertices;
@@ -116,6 +116,14 @@ function standsBefore(other: Face, face: Face): boolean {
     overlap.vertices.reduce((sum, { y }) => sum + y, 0) / length,
   );
   return nearnessOf(other, middle) > nearnessOf(face, middle);
+}
+
+/** Whether one face is nearer than another at any point that both could cover: it would be at a corner of them. */
+function nearerSomewhere(other: Face, face: Face): boolean {
+  const { min, max } = face.bounds;
+  const xs = [Math.max(min.x, other.bounds.min.x), Math.min(max.x, other.bounds.max.x)];
+  const ys = [Math.max(min.y, other.bounds.min.y), Math.min(max.y, other.bounds.max.y)];
+  return xs.some((x) => ys.some((y) => nearnessOf(other, { x, y }) > nearnessOf(face, { x, y })));
 }
 
 const meet = (a: Bounds, b: Bounds): boolean =>

@@ -77,14 +77,21 @@ const mayHide = ({ bounds: { min, max } }: Face, a: Point, b: Point): boolean =>
   max.y >= Math.min(a.y, b.y);
 
 /** Whether a point is inside a face and in none of its holes: it has an odd number of sides to one hand. */
-const holds = ({ rings }: Face, point: Point): boolean =>
-  rings.reduce((inside, ring) => inside !== oddCrossings(ring, point), false);
+function holds({ rings, bounds: { min, max } }: Face, point: Point): boolean {
+  const { x, y } = point;
+  if (x < min.x || x > max.x || y < min.y || y > max.y) return false;
+  return rings.reduce((inside, ring) => inside !== oddCrossings(ring, point), false);
+}
 
+/** Asked of every face at every look, so it makes nothing anew. */
 function oddCrossings(ring: readonly Point[], { x, y }: Point): boolean {
   let odd = false;
-  for (const [index, b] of ring.entries()) {
-    const a = ring.at(index - 1) ?? b;
-    if (a.y > y !== b.y > y && x < a.x + ((y - a.y) / (b.y - a.y)) * (b.x - a.x)) odd = !odd;
+  let a = ring.at(-1);
+  for (const b of ring) {
+    if (a !== undefined && a.y > y !== b.y > y && x < a.x + ((y - a.y) / (b.y - a.y)) * (b.x - a.x)) {
+      odd = !odd;
+    }
+    a = b;
   }
   return odd;
 }

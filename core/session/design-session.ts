@@ -4,11 +4,15 @@ import { manifest, type ListedFile } from '../files/manifest.ts';
 import { checkChoice, USUAL, type OutputChoice } from '../files/output-choice.ts';
 import { partPaths } from '../files/part-paths.ts';
 import type { Finding, Outcome } from '../findings/finding.ts';
-import type { Corner } from '../fastening/types.ts';
+import type { Corner, Fastening } from '../fastening/types.ts';
+import type { AdjustmentBudget } from '../fit/budget/types.ts';
+import type { SeasonBudget } from '../fit/seasons/types.ts';
 import type { DrawerFit } from '../fit/types.ts';
 import type { Shared } from '../jigs/sharing/share-order.ts';
 import type { SharingOf } from '../jigs/sharing/types.ts';
-import type { Edge } from '../order/types.ts';
+import type { OrderPlan } from '../jigs/plan-order.ts';
+import type { Edge, Order } from '../order/types.ts';
+import type { Part } from '../parts/types.ts';
 import type { StrokeFont } from '../parts/stroke-font.ts';
 import type { Design, Workshop } from '../pipeline.ts';
 import type { Draft } from '../project/draft.ts';
@@ -34,6 +38,11 @@ export interface Output {
 export interface DesignSession {
   /** All that a draft comes to: what a new session would give, with what did not change left as it was. */
   readonly design: (draft: Draft, revision: number, shared?: Shared) => Designed;
+  /**
+   * The beginning of a draft's design, which is there long before the whole: fits and, where drawers share no jigs,
+   * those that set overhangs.
+   */
+  readonly look: (draft: Draft, revision: number) => Designed;
   /** What the sharing of a draft's jigs depends on; to be shared before the very same draft is designed. */
   readonly toShare: (draft: Draft) => SharingOf;
   /** A part of the last design, with its contours; null when it has no such part. */
@@ -52,7 +61,29 @@ interface Last {
   readonly workshop: Workshop;
 }
 
+/** What each stage of a design came to. */
+interface Stages {
+  readonly order: Outcome<Order>;
+  readonly fitted: Outcome<readonly DrawerFit[]>;
+  readonly budgeted: Outcome<readonly AdjustmentBudget[]>;
+  readonly followed: Outcome<readonly SeasonBudget[]>;
+  readonly fastened: Outcome<readonly Fastening[]>;
+  readonly shared: Shared;
+  readonly plan: Outcome<OrderPlan>;
+  readonly made: Outcome<readonly Part[]>;
+}
+
 const NOTHING_SHARED: Shared = { value: null, findings: [] };
+
+/** Stages that are not waited for. */
+const NOT_YET = {
+  budgeted: { value: [], findings: [] },
+  followed: { value: [], findings: [] },
+  fastened: { value: [], findings: [] },
+  shared: NOTHING_SHARED,
+  plan: { value: { jigs: [], uses: [], aids: [] }, findings: [] },
+  made: { value: [], findings: [] },
+} as const;
 
 /** A session without a design yet; the font is that of engraved text. */
 export function createDesignSession(font: StrokeFont): DesignSession {
@@ -83,6 +114,72 @@ export function createDesignSession(font: StrokeFont): DesignSession {
     return { order, fitted, sound: fitted.value.filter(({ drawer }) => !faulty.has(drawer.row)) };
   }
 
+  /** What the stages came to, by the rows of the draft, with what is the same as in the last design kept. */
+  function described(draft: Draft, revision: number, stages: Stages) {
+    const { order, fitted, budgeted, followed, fastened, shared, plan, made } = stages;
+    const before = last?.designed;
+    const rowId = (row: number | undefined): string | null => draft.rows[(row ?? 0) - 1]?.id ?? null;
+    const idOf = ({ drawer }: DrawerFit): string => rowId(drawer.row) ?? '';
+    const findings = [
+      ...order.findings,
+      ...fitted.findings,
+      ...budgeted.findings,
+      ...followed.findings,
+      ...fastened.findings,
+      ...shared.findings,
+      ...plan.findings,
+      ...made.findings,
+    ];
+    const designed: Designed = {
+      revision,
+      findings: keepList(
+        before?.findings,
+        findings.map((finding) =>
+          told.get(`${finding.code} ${finding.message}`, rowId(finding.at.row), finding),
+        ),
+      ),
+      fits: keepRecord(
+        before?.fits,
+        fitted.value.filter(hasSizes).map((one) => [idOf(one), one]),
+      ),
+      budgets: keepRecord(
+        before?.budgets,
+        budgeted.value.map((budget) => [idOf(budget.fit), budget]),
+      ),
+      seasons: keepRecord(
+        before?.seasons,
+        followed.value.map((season) => [idOf(season.fit), season]),
+      ),
+      fastenings: keepRecord(
+        before?.fastenings,
+        fastened.value.map((fastening) => [idOf(fastening.fit), fastening]),
+      ),
+      jigs: keepList(before?.jigs, plan.value.jigs),
+      aids: keepList(
+        before?.aids,
+        plan.value.aids.map((aid) => {
+          const { corner, jig } = aid;
+          const id = idOf(aid.fit);
+          return aids.get(`${id} ${corner?.hand} ${corner?.end} ${jig.id}`, id, corner, jig.id);
+        }),
+      ),
+      uses: keepList(
+        before?.uses,
+        plan.value.uses.map((use) => {
+          const { edge, jig, overhang, adjustment } = use;
+          const id = idOf(use.fit);
+          return uses.get(`${id} ${edge} ${jig.id}`, id, edge, jig.id, overhang, adjustment);
+        }),
+      ),
+      sharing: before !== undefined && sameData(before.sharing, shared.value) ? before.sharing : shared.value,
+      parts: keepList(
+        before?.parts,
+        made.value.map((part) => parts.summaryOf(part)),
+      ),
+    };
+    return { designed, findings };
+  }
+
   return {
     toShare(draft) {
       const { order, sound } = fit(draft);
@@ -90,10 +187,16 @@ export function createDesignSession(font: StrokeFont): DesignSession {
       return { fits: sound, standard, registration, context: jigs.contextOf(order.value, machine) };
     },
 
+    look(draft, revision) {
+      const { standard, machine, registration } = draft;
+      const { order, fitted, sound } = fit(draft);
+      if (draft.sharing !== 'each') return described(draft, revision, { ...NOT_YET, order, fitted }).designed;
+      const plan = jigs.plan({ fits: sound, fastenings: [], registration, standard }, order.value, machine);
+      return described(draft, revision, { ...NOT_YET, order, fitted, plan }).designed;
+    },
+
     design(draft, revision, shared = NOTHING_SHARED) {
       const { standard, machine, registration } = draft;
-      const rowId = (row: number | undefined): string | null => draft.rows[(row ?? 0) - 1]?.id ?? null;
-
       const { order, fitted, sound } = fit(draft);
       const budgeted = budgets.budget(sound, standard);
       const followed = seasons.follow(sound, standard);
@@ -110,65 +213,8 @@ export function createDesignSession(font: StrokeFont): DesignSession {
         machine,
       );
       const made = parts.make(plan.value.jigs, machine);
-      const findings = [
-        ...order.findings,
-        ...fitted.findings,
-        ...budgeted.findings,
-        ...followed.findings,
-        ...fastened.findings,
-        ...shared.findings,
-        ...plan.findings,
-        ...made.findings,
-      ];
-
-      const before = last?.designed;
-      const designed: Designed = {
-        revision,
-        findings: keepList(
-          before?.findings,
-          findings.map((finding) =>
-            told.get(`${finding.code} ${finding.message}`, rowId(finding.at.row), finding),
-          ),
-        ),
-        fits: keepRecord(
-          before?.fits,
-          fitted.value.filter(hasSizes).map((fit) => [rowId(fit.drawer.row) ?? '', fit]),
-        ),
-        budgets: keepRecord(
-          before?.budgets,
-          budgeted.value.map((budget) => [rowId(budget.fit.drawer.row) ?? '', budget]),
-        ),
-        seasons: keepRecord(
-          before?.seasons,
-          followed.value.map((season) => [rowId(season.fit.drawer.row) ?? '', season]),
-        ),
-        fastenings: keepRecord(
-          before?.fastenings,
-          fastened.value.map((fastening) => [rowId(fastening.fit.drawer.row) ?? '', fastening]),
-        ),
-        jigs: keepList(before?.jigs, plan.value.jigs),
-        aids: keepList(
-          before?.aids,
-          plan.value.aids.map(({ fit, corner, jig }) => {
-            const id = rowId(fit.drawer.row) ?? '';
-            return aids.get(`${id} ${corner?.hand} ${corner?.end} ${jig.id}`, id, corner, jig.id);
-          }),
-        ),
-        uses: keepList(
-          before?.uses,
-          plan.value.uses.map((use) => {
-            const { edge, jig, overhang, adjustment } = use;
-            const id = rowId(use.fit.drawer.row) ?? '';
-            return uses.get(`${id} ${edge} ${jig.id}`, id, edge, jig.id, overhang, adjustment);
-          }),
-        ),
-        sharing:
-          before !== undefined && sameData(before.sharing, shared.value) ? before.sharing : shared.value,
-        parts: keepList(
-          before?.parts,
-          made.value.map((part) => parts.summaryOf(part)),
-        ),
-      };
+      const stages: Stages = { order, fitted, budgeted, followed, fastened, shared, plan, made };
+      const { designed, findings } = described(draft, revision, stages);
       for (const memo of memos) memo.endRound();
       last = {
         designed,

@@ -1,4 +1,5 @@
 import type { DrawerFit } from '../fit/types.ts';
+import { roomKey } from '../jigs/sharing/alike-rooms.ts';
 import { jigRoom, type JigRoom } from '../jigs/sharing/jig-room.ts';
 import type { LoadSolver } from '../jigs/sharing/lazy-solver.ts';
 import { shareOrder, type Shared } from '../jigs/sharing/share-order.ts';
@@ -10,6 +11,8 @@ import { keyedMemo, sameItems } from './keyed-memo.ts';
 /** Shares jigs, again and again: what has not changed is not worked out anew. */
 export interface JigSharer {
   readonly share: (of: SharingOf, wish: JigSharing) => Promise<Shared>;
+  /** The same for something that is only tried on: its answer is not kept. */
+  readonly tryOn: (of: SharingOf, wish: JigSharing) => Promise<Shared>;
   readonly study: (of: SharingOf) => Promise<StudyOutcome>;
 }
 
@@ -19,9 +22,9 @@ interface Kept<T> {
   readonly answer: Promise<T>;
 }
 
-/** `load` is called once, and again if it fails. */
-export function jigSharer(load: LoadSolver): JigSharer {
-  const rooms = keyedMemo<string, [DrawerFit, ShopStandard, 'left' | 'right'], JigRoom>(jigRoom, {
+/** `load` is called once, and again if it fails; `workOut` gives the room of a drawer that is new or has changed. */
+export function jigSharer(load: LoadSolver, workOut: typeof jigRoom = jigRoom): JigSharer {
+  const rooms = keyedMemo<string, [DrawerFit, ShopStandard, 'left' | 'right'], JigRoom>(workOut, {
     // The key says the rest.
     same: ([, standard], [, now]) => standard === now,
   });
@@ -35,7 +38,7 @@ export function jigSharer(load: LoadSolver): JigSharer {
   };
   const keptFor = ({ standard }: SharingOf) => ({
     roomOf: (fit: DrawerFit, side: 'left' | 'right') =>
-      rooms.get(`${side} ${sizesOf(fit)}`, fit, standard, side),
+      rooms.get(`${side} ${roomKey(fit)}`, fit, standard, side),
   });
   let shared: Kept<Shared> | null = null;
   let studied: Kept<StudyOutcome> | null = null;
@@ -47,6 +50,7 @@ export function jigSharer(load: LoadSolver): JigSharer {
       }
       return shared.answer;
     },
+    tryOn: (of, wish) => shareOrder(of, wish, loadOnce, keptFor(of)),
     study(of) {
       if (studied === null || !sameNeeds(studied.of, of)) {
         studied = { of, wish: null, answer: studyJigs(of, loadOnce, keptFor(of)) };
@@ -62,22 +66,3 @@ const sameNeeds = (a: SharingOf, b: SharingOf): boolean =>
   a.registration === b.registration &&
   a.context === b.context &&
   sameItems(a.fits, b.fits);
-
-/** What the room of a drawer's jigs depends on. */
-const sizesOf = ({
-  overhang,
-  frontW,
-  frontH,
-  boxW,
-  boxH,
-  runningClearance,
-  gaps,
-  drawer,
-  rules,
-}: DrawerFit) =>
-  JSON.stringify([
-    [overhang.left, overhang.right, overhang.top, overhang.bottom],
-    [frontW, frontH, boxW, boxH, runningClearance, drawer.openingW],
-    gaps,
-    [rules.edges, rules.slideName, rules.startLow.value],
-  ]);

@@ -10,6 +10,7 @@ import type { Operation } from '../machine/operations.ts';
 import type { Feature } from '../parts/types.ts';
 import { mmText } from '../units/mm-text.ts';
 import { CONTOUR_ERROR, roundTo } from '../units/tolerances.ts';
+import type { Pausing } from './packer/pausing.ts';
 import { placedFeatures } from './placed-features.ts';
 import type { PlacedPart, Sheet } from './types.ts';
 
@@ -17,12 +18,29 @@ import type { PlacedPart, Sheet } from './types.ts';
 interface Laid {
   readonly placed: PlacedPart;
   readonly features: readonly Feature[];
+  readonly cuts: Lines;
+  readonly strokes: Lines;
 }
 
+/** Parts looked at between two pauses. */
+const LAID = 5;
+
 /** Looks over a finished sheet by the outlines themselves: parts keep their spacing, no cut crosses engraving. */
-export function checkSheet(sheet: Sheet, number: number, spacing: number): readonly Finding[] {
-  const laid = sheet.placed.map((placed): Laid => ({ placed, features: placedFeatures(placed) }));
-  return [...tooNear(laid, number, spacing), ...crossedEngraving(laid, number)];
+export function* checkSheet(sheet: Sheet, number: number, spacing: number): Pausing<readonly Finding[]> {
+  const laid: Laid[] = [];
+  for (const placed of sheet.placed) {
+    const features = placedFeatures(placed);
+    laid.push({
+      placed,
+      features,
+      cuts: linesOf(features, ['cut-inner', 'cut-outer']),
+      strokes: linesOf(features, ['engrave']),
+    });
+    if (laid.length % LAID === 0) yield;
+  }
+  const near = tooNear(laid, number, spacing);
+  yield;
+  return [...near, ...crossedEngraving(laid, number)];
 }
 
 const nameOf = ({ placed: { part, copy } }: Laid): string => `${part.id} (copy ${copy})`;
@@ -66,7 +84,7 @@ interface Lines {
   readonly box: Bounds | null;
 }
 
-function linesOf({ features }: Laid, operations: readonly Operation[]): Lines {
+function linesOf(features: readonly Feature[], operations: readonly Operation[]): Lines {
   const contours = features.flatMap(({ operation, contour }) =>
     operations.includes(operation) ? [contour] : [],
   );
@@ -77,22 +95,17 @@ function linesOf({ features }: Laid, operations: readonly Operation[]): Lines {
 }
 
 function crossedEngraving(laid: readonly Laid[], number: number): readonly Finding[] {
-  const lines = laid.map((owner) => ({
-    owner,
-    cuts: linesOf(owner, ['cut-inner', 'cut-outer']),
-    strokes: linesOf(owner, ['engrave']),
-  }));
-  return lines.flatMap((a) =>
-    lines.flatMap((b) => {
+  return laid.flatMap((a) =>
+    laid.flatMap((b) => {
       const where = crossing(a.cuts, b.strokes);
       if (where === null) return [];
       const [x, y] = [roundTo(where.x, 3), roundTo(where.y, 3)];
       return [
         error(
           'sheets/cut-crosses-engraving',
-          `On sheet ${number}, a cut of ${nameOf(a.owner)} runs through the engraving of ${nameOf(b.owner)} at (${x}, ${y}) mm; move the label or shorten it.`,
+          `On sheet ${number}, a cut of ${nameOf(a)} runs through the engraving of ${nameOf(b)} at (${x}, ${y}) mm; move the label or shorten it.`,
           { field: `sheets.${number}` },
-          { sheet: number, cut: a.owner.placed.part.id, engraved: b.owner.placed.part.id, x, y },
+          { sheet: number, cut: a.placed.part.id, engraved: b.placed.part.id, x, y },
         ),
       ];
     }),

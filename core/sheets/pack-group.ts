@@ -1,7 +1,8 @@
 import { membersAt, type Block, type Member } from './block.ts';
-import { packRectangles, type PackedRectangles } from './pack-rectangles.ts';
+import { packingRectangles, type PackedRectangles } from './pack-rectangles.ts';
 import { pairUp, singles } from './pair-up.ts';
 import type { PartShape } from './part-shape.ts';
+import type { Pausing } from './packer/pausing.ts';
 import type { Rect } from './packer/rect.ts';
 import type { SheetOptions, StockSheet } from './types.ts';
 
@@ -24,20 +25,20 @@ interface Attempt {
 }
 
 /** Packs the copies of parts of one stock: with parts interlocked and without, whichever needs less. */
-export function packGroup(
+export function* packGroup(
   shapes: readonly PartShape[],
   stock: readonly StockSheet[],
   options: SheetOptions,
-): PackedGroup {
+): Pausing<PackedGroup> {
   const copies = shapes.map(({ part }) => part.copies);
   const single = singles(shapes, copies);
-  const paired = pairUp(shapes, copies, options, (block) =>
+  const paired = yield* pairUp(shapes, copies, options, (block) =>
     stock.some((sheet) => blockFits(block, sheet, options)),
   );
   const pairs = paired.length < single.length;
   const share = pairs ? 0.5 : 1;
-  const first = attempt(single, stock, options, share, 0);
-  const best = pairs ? better(first, attempt(paired, stock, options, share, share), stock) : first;
+  const first = yield* attempt(single, stock, options, share, 0);
+  const best = pairs ? better(first, yield* attempt(paired, stock, options, share, share), stock) : first;
   const { blocks, packed } = best;
   return {
     sheets: packed.sheets.flatMap(({ bin, placed, offcut }): readonly GroupSheet[] => {
@@ -55,13 +56,13 @@ export function packGroup(
   };
 }
 
-function attempt(
+function* attempt(
   blocks: readonly Block[],
   stock: readonly StockSheet[],
   options: SheetOptions,
   share: number,
   done: number,
-): Attempt {
+): Pausing<Attempt> {
   const { edgeMargin, spacing, seed, effort, stop, onProgress } = options;
   const items = blocks.map((block) => ({
     width: block.width,
@@ -69,7 +70,7 @@ function attempt(
     mayTurn: mayTurn(block, options),
     ...(block.cover.length > 1 ? { cover: block.cover } : {}),
   }));
-  const packed = packRectangles(items, stock, {
+  const packed = yield* packingRectangles(items, stock, {
     edgeMargin,
     spacing,
     seed,

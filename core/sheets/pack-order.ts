@@ -8,10 +8,14 @@ import { blockFits, packGroup, type GroupSheet } from './pack-group.ts';
 import { blockOf } from './block.ts';
 import { checkOptions } from './check-options.ts';
 import { checkSheet } from './check-sheet.ts';
+import { withoutPause, type Pausing } from './packer/pausing.ts';
 import { partShape, type PartShape } from './part-shape.ts';
 import { runningOrder } from './running-order.ts';
 import { noStock, shortOfStock, tooLarge } from './sheet-findings.ts';
 import type { PlacedPart, Sheet, SheetOptions, SheetPlan, StockSheet, StockUse } from './types.ts';
+
+/** Shapes worked out between two pauses. */
+const SHAPES = 20;
 
 const NOTHING: SheetPlan = { sheets: [], uses: [], unplaced: [] };
 
@@ -24,16 +28,24 @@ const NOTHING: SheetPlan = { sheets: [], uses: [], unplaced: [] };
  * placed); `sheets/no-stock`, `sheets/too-large`, `sheets/short-of-stock` (that part is not); `sheets/too-near` and
  * `sheets/cut-crosses-engraving` (a check of the finished layout). All of them stop an export.
  */
-export function packOrder(
+export const packOrder = (
   parts: readonly Part[],
   stock: readonly StockSheet[],
   options: SheetOptions,
-): Outcome<SheetPlan> {
+): Outcome<SheetPlan> => withoutPause(packingOrder(parts, stock, options));
+
+/** The same with pauses, each after at most a tenth of a second of work or so. */
+export function* packingOrder(
+  parts: readonly Part[],
+  stock: readonly StockSheet[],
+  options: SheetOptions,
+): Pausing<Outcome<SheetPlan>> {
   const problems = checkOptions(stock, options);
   if (hasErrors(problems)) return { value: NOTHING, findings: problems };
-  const groups = [...groupBy(parts, groupKey(parts)).values()].map((group) =>
-    planGroup(group, stock, options),
-  );
+  const groups: Outcome<SheetPlan>[] = [];
+  for (const group of groupBy(parts, groupKey(parts)).values()) {
+    groups.push(yield* planGroup(group, stock, options));
+  }
   return {
     value: {
       sheets: groups.flatMap(({ value }) => value.sheets),
@@ -53,11 +65,11 @@ function groupKey(parts: readonly Part[]): (part: Part) => string {
   return ({ material, thickness }) => `${thicknessClass(thickness)} ${material}`;
 }
 
-function planGroup(
+function* planGroup(
   parts: readonly Part[],
   stock: readonly StockSheet[],
   options: SheetOptions,
-): Outcome<SheetPlan> {
+): Pausing<Outcome<SheetPlan>> {
   const [first] = parts;
   if (first === undefined) return { value: NOTHING, findings: [] };
   const { material, thickness } = first;
@@ -71,10 +83,14 @@ function planGroup(
   if (largest === undefined) {
     return { value: { ...NOTHING, unplaced: parts.flatMap(allCopies) }, findings: parts.map(noStock) };
   }
-  const shapes = parts.map(partShape);
+  const shapes: PartShape[] = [];
+  for (const part of parts) {
+    shapes.push(partShape(part));
+    if (shapes.length % SHAPES === 0) yield;
+  }
   const fitting = shapes.filter((shape) => own.some((sheet) => blockFits(blockOf(shape), sheet, options)));
   const outsized = shapes.filter((shape) => !fitting.includes(shape));
-  const packed = packGroup(fitting, own, options);
+  const packed = yield* packGroup(fitting, own, options);
   const numbers = copyNumbers();
   const sheets = packed.sheets.map((sheet) => finished(sheet, numbers));
   const use: StockUse = {
@@ -84,11 +100,15 @@ function planGroup(
     atLeast: packed.atLeast,
     use: shareOf(packed.sheets),
   };
+  const faults: Finding[] = [];
+  for (const [index, sheet] of sheets.entries()) {
+    faults.push(...(yield* checkSheet(sheet, index + 1, options.spacing)));
+  }
   const short = [...groupBy(packed.left, ({ part }) => part).entries()];
   const findings: readonly Finding[] = [
     ...outsized.map((shape) => tooLarge(shape, largest, options.edgeMargin)),
     ...short.map(([part, copies]) => shortOfStock(part, copies.length)),
-    ...sheets.flatMap((sheet, index) => checkSheet(sheet, index + 1, options.spacing)),
+    ...faults,
   ];
   const unplaced = [
     ...outsized.flatMap(({ part }) => allCopies(part)),

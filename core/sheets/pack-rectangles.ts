@@ -1,5 +1,6 @@
 import { areaBound } from './packer/bound.ts';
 import { fits } from './packer/open.ts';
+import { withoutPause, type Pausing } from './packer/pausing.ts';
 import type { Rect } from './packer/rect.ts';
 import { searchPacking, type Search } from './packer/search.ts';
 import { mmOf, stepsDown, stepsUp } from './packer/steps.ts';
@@ -66,17 +67,24 @@ export interface PackedRectangles {
  *     packRectangles([{ width: 60, height: 40, mayTurn: true }], [{ width: 100, height: 100, count: null, offcut: false }],
  *       { edgeMargin: 5, spacing: 3, seed: 1, effort: 1000 })
  */
-export function packRectangles(
+export const packRectangles = (
   items: readonly RectangleItem[],
   bins: readonly RectangleBin[],
   options: PackingOptions,
-): PackedRectangles {
+): PackedRectangles => withoutPause(packingRectangles(items, bins, options));
+
+/** The same with pauses. */
+export function* packingRectangles(
+  items: readonly RectangleItem[],
+  bins: readonly RectangleBin[],
+  options: PackingOptions,
+): Pausing<PackedRectangles> {
   checkNumbers(items, bins, options);
   const spacing = stepsUp(options.spacing);
   const inside = bins.map((bin, index) => binInSteps(bin, index, options));
   const all = items.map((item, index) => itemInSteps(item, index, spacing));
   const placeable = all.filter((item) => inside.some((bin) => bin.count > 0 && fits(item, bin)));
-  const { filled, left } = searchPacking(
+  const { filled, left } = yield* searchPacking(
     inside.filter(({ count, width, height }) => count > 0 && width > 0 && height > 0),
     placeable,
     options,

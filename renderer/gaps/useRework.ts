@@ -4,7 +4,7 @@ import type { Designed } from '../../core/session/types.ts';
 import type { CountedRework } from '../worker/connect-design.ts';
 import type { ReworkShown } from './GapsView.tsx';
 
-type Budgets = Designed['budgets'];
+type Counted = Pick<Designed, 'budgets' | 'uses'>;
 
 interface Counting {
   readonly state: 'none' | 'counting' | 'counted' | 'failed';
@@ -19,7 +19,7 @@ const useCounting = create<Counting>()(() => ({ state: 'none', last: null }));
  * when somebody asks: `count` null on a fault of the program.
  */
 export function useRework(
-  budgets: Budgets | null,
+  designed: Counted | null,
   count: () => Promise<CountedRework | null>,
 ): readonly [ReworkShown, () => void] {
   const { state, last } = useCounting();
@@ -31,10 +31,14 @@ export function useRework(
   }, [count]);
   const shown = useRef(false);
   useEffect(() => {
-    if (budgets === null || shown.current) return;
+    if (designed === null || shown.current) return;
     shown.current = true;
-    if (useCounting.getState().last?.of !== budgets) void ask();
-  }, [budgets, ask]);
-  const earlier = state === 'counted' && last?.of !== budgets;
+    if (!isOf(useCounting.getState().last, designed)) void ask();
+  }, [designed, ask]);
+  const earlier = state === 'counted' && !isOf(last, designed);
   return [{ state: earlier ? 'earlier' : state, answer: last?.answer ?? null }, () => void ask()];
 }
+
+/** Whether it was counted from this design: other fields have no say in it. */
+const isOf = (last: CountedRework | null, designed: Counted | null): boolean =>
+  last !== null && last.of.budgets === designed?.budgets && last.of.uses === designed.uses;

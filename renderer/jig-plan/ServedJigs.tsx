@@ -1,5 +1,5 @@
 import { drawerName } from '../../core/fit/name.ts';
-import { dialWay } from '../../core/jigs/sharing/dial-way.ts';
+import { adjustWords } from '../../core/jigs/sharing/dial-way.ts';
 import { settingsText } from '../../core/jigs/settings-text.ts';
 import type { LengthUnit } from '../../core/order/types.ts';
 import type { Designed, DraftUse } from '../../core/session/types.ts';
@@ -60,8 +60,6 @@ function mostWords(own: readonly DraftUse[], unit: LengthUnit): string {
 
 /** `move the front 0.8 mm down` */
 function moveWords({ edge, adjustment }: DraftUse, unit: LengthUnit): string {
-  const way = dialWay(edge, adjustment);
-  if (way === 'stays') return 'nothing more to adjust';
-  const to = way === 'left' || way === 'right' ? `to the ${way}` : way;
-  return `move the front ${formatLength(Math.abs(adjustment), unit)} ${to}`;
+  const words = adjustWords(edge, adjustment, unit);
+  return words === '' ? 'nothing more to adjust' : `move the front ${words}`;
 }

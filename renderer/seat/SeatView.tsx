@@ -16,11 +16,11 @@ export interface SeatViewProps {
   readonly onFrame?: () => void;
 }
 
-/** The heavy part, loaded when the first seat is looked at. */
-const SeatStage = lazy(async () => {
-  const { SeatStage } = await import('./SeatStage.tsx');
-  return { default: SeatStage };
-});
+const load = async () => ({ default: (await import('./SeatStage.tsx')).SeatStage });
+
+/** The heavy part; it comes while the first seat is being worked out. */
+const SeatStage = lazy(load);
+if (hasPictureHardware()) void load().catch(() => undefined);
 
 /** A jig seated on the back of a drawer's front, in space. */
 export function SeatView(props: SeatViewProps) {

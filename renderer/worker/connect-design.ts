@@ -22,9 +22,9 @@ export type ExportResult =
   /** A file could not be written, or the program failed. */
   | { readonly ended: 'failed'; readonly reason: string };
 
-/** The rework that a design's fronts will need, and the budgets that it was counted from. */
+/** The rework that a design's fronts will need, and what it was counted from. */
 export interface CountedRework {
-  readonly of: Designed['budgets'];
+  readonly of: Pick<Designed, 'budgets' | 'uses'>;
   /** Null where the design has no front that can be counted. */
   readonly answer: OrderRework | null;
 }
@@ -129,6 +129,10 @@ export function connectDesign(
 
   port.listen((message) => {
     switch (message.kind) {
+      case 'looked':
+        designed = patchedDesigned(designed, message.patch);
+        onDesigned(designed);
+        return;
       case 'designed':
         busy = false;
         designed = patchedDesigned(designed, message.patch);
@@ -146,7 +150,7 @@ export function connectDesign(
         return;
       case 'reworked':
         // A newer design would be answered after this.
-        answer(reworks, message.call, { of: designed.budgets, answer: message.rework });
+        answer(reworks, message.call, { of: designed, answer: message.rework });
         return;
       case 'studied-jigs':
         answer(studies, message.call, message.outcome);

@@ -60,6 +60,8 @@ export type WrittenFile = Pick<ListedFile, 'size' | 'sha256'>;
 
 /** What the worker tells. */
 export type FromWorker =
+  /** The beginning of a design that is being made: without screws, aids and parts. */
+  | { readonly kind: 'looked'; readonly patch: DesignedPatch }
   | { readonly kind: 'designed'; readonly patch: DesignedPatch }
   | { readonly kind: 'part'; readonly call: number; readonly detail: PartDetail | null }
   | { readonly kind: 'tried-standard'; readonly call: number; readonly comparison: FitComparison }

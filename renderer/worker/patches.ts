@@ -39,6 +39,7 @@ export function recordPatch<T>(before: RecordOf<T>, after: RecordOf<T>): RecordP
 /** The other record; values that are in both keep their identity. */
 export function patchedRecord<T>(before: RecordOf<T>, patch: RecordPatch<T> | undefined): RecordOf<T> {
   if (patch === undefined) return before;
+  if (patch.removed.length === 0) return { ...before, ...patch.set };
   const removed = new Set(patch.removed);
   const kept = Object.entries(before).filter(([key]) => !removed.has(key));
   return { ...Object.fromEntries(kept), ...patch.set };

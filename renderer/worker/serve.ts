@@ -5,6 +5,7 @@ import { orderRework } from '../../core/gap-view/order-rework.ts';
 import { hasErrors } from '../../core/findings/make.ts';
 import type { LoadSolver } from '../../core/jigs/sharing/lazy-solver.ts';
 import type { Shared } from '../../core/jigs/sharing/share-order.ts';
+import type { MachineProfile } from '../../core/machine/profile.ts';
 import type { StrokeFont } from '../../core/parts/stroke-font.ts';
 import type { Draft } from '../../core/project/draft.ts';
 import { compareFits } from '../../core/session/compare-fits.ts';
@@ -14,7 +15,7 @@ import { createDesignSession, type Output } from '../../core/session/design-sess
 import { jigSharer } from '../../core/session/jig-sharer.ts';
 import { designedPatch, NO_DESIGN } from './designed-patch.ts';
 import { patchedDraft } from './draft-patch.ts';
-import type { FromWorker, Port, ToWorker, WrittenFile } from './messages.ts';
+import type { DraftPatch, FromWorker, Port, ToWorker, WrittenFile } from './messages.ts';
 
 /** What `listed` or `stop` of a running export leads to. */
 interface Running {
@@ -22,7 +23,18 @@ interface Running {
   readonly stop: () => void;
 }
 
+const nextTask = (): Promise<void> =>
+  new Promise((resolve) => {
+    setTimeout(resolve);
+  });
+
 const NO_SOLVER: LoadSolver = () => Promise.reject(new Error('this place has none'));
+
+/** Rows that are new in one draft; of so many, a first look is worth its time. */
+const MANY = 12;
+
+const isMuch = ({ rows = [] }: DraftPatch): boolean =>
+  rows.filter((row) => typeof row !== 'number').length >= MANY;
 
 /** Answers a port with one design session: the worker without its thread. */
 export function serveDesign(
@@ -36,13 +48,16 @@ export function serveDesign(
   const exports = new Map<number, Running>();
   let draft: Draft | null = null;
   let sent = NO_DESIGN;
+  /** Ends when the newest draft that shares jigs has its design. */
+  let designing: Promise<void> = Promise.resolve();
 
   function receive(message: ToWorker): void {
     switch (message.kind) {
       case 'design': {
         draft = patchedDraft(draft, message.patch);
+        if (isMuch(message.patch)) look(draft, message.revision);
         if (draft.sharing === 'each') design(draft, message.revision);
-        else void designShared(draft, message.revision);
+        else designing = designShared(draft, message.revision);
         return;
       }
       case 'part':
@@ -56,17 +71,13 @@ export function serveDesign(
         });
         return;
       case 'try-machine':
-        port.post({
-          kind: 'tried-machine',
-          call: message.call,
-          comparison: compareMachines(sentDraft(), message.machine),
-        });
+        void tryMachine(message.call, message.machine);
         return;
       case 'rework':
         port.post({
           kind: 'reworked',
           call: message.call,
-          rework: orderRework(sent.budgets, sentDraft().standard),
+          rework: orderRework(sent.budgets, sentDraft().standard, sent.uses),
         });
         return;
       case 'study-jigs':
@@ -83,6 +94,12 @@ export function serveDesign(
     }
   }
 
+  function look(of: Draft, revision: number): void {
+    const designed = session.look(of, revision);
+    port.post({ kind: 'looked', patch: designedPatch(sent, designed) });
+    sent = designed;
+  }
+
   function design(of: Draft, revision: number, shared?: Shared): void {
     const designed = session.design(of, revision, shared);
     port.post({ kind: 'designed', patch: designedPatch(sent, designed) });
@@ -95,6 +112,24 @@ export function serveDesign(
       design(of, revision, await sharer.share(session.toShare(of), of.sharing));
     } catch (problem) {
       port.post({ kind: 'failed', revision, call: null, reason: String(problem) });
+    }
+  }
+
+  async function tryMachine(call: number, machine: MachineProfile): Promise<void> {
+    try {
+      await designing;
+      const of = sentDraft();
+      const now = session.toShare(of);
+      const comparison = compareMachines(of, machine, {
+        fits: now.fits,
+        fastenings: Object.values(sent.fastenings),
+        jigs: sent.jigs,
+        findings: sent.findings.map(({ finding }) => finding),
+        sharedAfter: await sharer.tryOn({ ...now, context: { ...now.context, machine } }, of.sharing),
+      });
+      port.post({ kind: 'tried-machine', call, comparison });
+    } catch (problem) {
+      port.post({ kind: 'failed', revision: null, call, reason: String(problem) });
     }
   }
 
@@ -130,6 +165,12 @@ export function serveDesign(
   async function streamFiles(call: number, output: Output): Promise<void> {
     const listed: ListedFile[] = [];
     let stopped = false;
+    exports.set(call, {
+      listed() {},
+      stop() {
+        stopped = true;
+      },
+    });
     /** Hands a file over and waits until it is written; undefined when the export has been stopped. */
     const written = ({ path, content }: BundleFile): Promise<WrittenFile | undefined> =>
       new Promise((resolve) => {
@@ -159,6 +200,9 @@ export function serveDesign(
         listed.push({ path, ...result, ...(report === undefined ? {} : { report }) });
       }
       port.post({ kind: 'progress', call, done: step.done, of: step.of });
+      // Without a file nothing was waited for, and a stop is heard only while something is.
+      if (step.files.length === 0) await nextTask();
+      if (stopped) return;
     }
     await written({ path: 'manifest.json', content: output.manifest(listed) });
     if (!stopped) port.post({ kind: 'exported', call, files: listed.length + 1 });

@@ -5,6 +5,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { bundleSheets } from '../../core/bundle-sheets.ts';
 import { exportSheets, type ExportedSheet } from '../../core/files/export-sheet.ts';
 import { packParts } from '../../core/files/pack-parts.ts';
+import { withoutPause } from '../../core/sheets/packer/pausing.ts';
 import type { MachineProfile } from '../../core/machine/profile.ts';
 import type { Part } from '../../core/parts/types.ts';
 import type { SheetPlan } from '../../core/sheets/types.ts';
@@ -57,7 +58,7 @@ beforeAll(() => {
   const laser = someJigs(demo('harbor-library', readMachine('laser-6'), 'edge'));
   const made = machines.map((machine, index) => {
     const own = machine.kind === 'laser' ? laser : someJigs(demo('harbor-library', machine, 'edge'));
-    const plan = packParts(own.design.parts, machine);
+    const plan = withoutPause(packParts(own.design.parts, machine));
     expect(plan.findings).toEqual([]);
     const sheets = [...exportSheets(plan.value.sheets, machine)].map(({ value, findings }) => {
       if (value === null) throw new Error(findings.map(({ message }) => message).join('\n'));
@@ -246,6 +247,18 @@ describe('exportSheet', () => {
     }
   });
 
+  test.each(['machine', 'file'] as const)(
+    'DXF-6: tab marks of two parts that face each other don’t meet, the cut allowed for by the %s',
+    (compensation) => {
+      const machine = laid('router', { compensation }, 0);
+      const parts = [bar('A', 150, 50, { material: machine.sheet.material, thickness: 12.7, copies: 12 })];
+      const plan = withoutPause(packParts(parts, machine));
+      const sheets = [...exportSheets(plan.value.sheets, machine)];
+      expect(sheets.flatMap(({ findings }) => findings)).toEqual([]);
+      expect(sheets[0]?.value?.sheet.placed).toHaveLength(12);
+    },
+  );
+
   test('leaves outlines open where bridges are asked for, and reports how many', () => {
     const bridged = cases[2];
     if (bridged === undefined) throw new Error('unreachable');
@@ -260,7 +273,7 @@ describe('exportSheet', () => {
     const machine = laid('laser-6', { tabs: { use: 'none', width: 0.6, spacing: 150 } }, 0);
     const tight = { ...machine, sheets: { ...machine.sheets, spacing: machine.kerf } };
     const parts = [bar('A', 100, 50, { material: machine.sheet.material, copies: 2 })];
-    const plan = packParts(parts, tight);
+    const plan = withoutPause(packParts(parts, tight));
     const [only] = [...exportSheets(plan.value.sheets, tight)];
     expect(only?.value).not.toBeNull();
     expect(only?.findings.map(({ code }) => code)).toEqual(['files/overlap']);
@@ -289,6 +302,22 @@ describe('bundleSheets', () => {
       if (paths.length >= 2) stopped = true;
     }
     expect(paths).toEqual(['sheets/sheet-01-birch-plywood_mm.dxf', 'sheets/sheet-01-birch-plywood_mm.svg']);
+  });
+
+  test('has steps without a file while it packs, and ends at once when it is stopped there', () => {
+    const machine = laid('laser-6', {}, 2000);
+    const parts = [bar('A', 260, 140, { material: machine.sheet.material, copies: 30 })];
+    const whole = [...bundleSheets(parts, machine)];
+    const empty = whole.findIndex(({ value }) => value.length > 0);
+    expect(empty).toBeGreaterThan(20);
+    let steps = 0;
+    let stopped = false;
+    for (const { value } of bundleSheets(parts, machine, () => stopped)) {
+      steps += 1;
+      expect(value).toEqual([]);
+      if (steps === 5) stopped = true;
+    }
+    expect(steps).toBe(5);
   });
 
   test('writes two files for a sheet, and lists that name every copy once', () => {

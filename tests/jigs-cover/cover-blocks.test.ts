@@ -83,7 +83,13 @@ describe('coverBlocks', () => {
   });
 
   test('rounds to the step only to widths that still pair', async () => {
-    const needs = [side('a', 9.8, 10.2, 10.4), side('b', 13.3, 13.3, 13.6)];
+    // Two drawers to each width, so that both are shared.
+    const needs = [
+      side('a', 9.8, 10.2, 10.4),
+      side('A', 9.9, 10.1, 10.2),
+      side('b', 13.3, 13.3, 13.6),
+      side('B', 13.3, 13.4, 13.6),
+    ];
     const rule = { canPair: (a: number, b: number) => Math.abs(a - b) >= 3.05, apart: 3.05 };
     const plan = await coverBlocks(needs, rule, solve, { step: 0.5 });
     expect(plan.jigs.map(({ settings }) => settings.map(({ overhangs }) => overhangs[0]))).toEqual([

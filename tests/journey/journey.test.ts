@@ -6,6 +6,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { hookedReach, measuredPart } from '../measure/overhangs.ts';
 import { readWithDxfParser } from '../readers/dxf-parser.ts';
+import { jigPlanJourney } from './jig-plan-journey.ts';
 import { startProgram, type Program } from './program.ts';
 
 const INCH = 25.4;
@@ -210,6 +211,8 @@ describe('the whole job in the browser host', () => {
     await expect.poll(() => state(2).textContent()).toBe('✕fault');
     await again.close();
   });
+
+  jigPlanJourney(() => program);
 
   test('cells of a spreadsheet are pasted, new rows with them', async () => {
     const before = Number(await page.getByRole('grid').getAttribute('aria-rowcount'));

@@ -55,6 +55,7 @@ async function gaps(demo: DemoDraft, rowId: string, { seen = {}, unit = 'mm', sc
   const props = {
     rowId,
     budget: designed.budgets[rowId] ?? null,
+    uses: designed.uses.filter((use) => use.rowId === rowId),
     season: designed.seasons[rowId] ?? null,
     standard: draft.standard,
     unit,

@@ -67,6 +67,26 @@ const write: WriteFile = ({ content }) =>
 const never = (): AbortSignal => new AbortController().signal;
 
 describe('design', () => {
+  test('of many new rows gives a first look before the whole; what is asked for then waits for the whole', async () => {
+    const many = demoDraft();
+    const { client, designs, until } = opened();
+    client.design(many);
+    const looked = await until(1);
+    expect(client.isBusy()).toBe(true);
+    expect(Object.keys(looked.fits)).toHaveLength(many.rows.length);
+    expect(looked.jigs.length).toBeGreaterThan(0);
+    expect(looked.parts).toEqual([]);
+    const tried = client.tryStandard(many.standard);
+    const whole = await until(2);
+    expect(whole).toEqual(createDesignSession(STROKE_FONT).design(many, 1));
+    await tried;
+    // One row is no reason to look first.
+    client.design(withCell(many, 'front_h', '7'));
+    await until(3);
+    expect(client.isBusy()).toBe(false);
+    expect(designs).toHaveLength(3);
+  });
+
   test('gives what a session gives, and keeps the identity of what did not change', async () => {
     const { client, until } = opened();
     client.design(draft);

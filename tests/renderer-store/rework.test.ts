@@ -24,8 +24,8 @@ describe('rework', () => {
     const counted = await client.rework();
     const newest = designs.at(-1);
     expect(Object.keys(newest?.budgets ?? {})).toHaveLength(3);
-    expect(counted?.of).toBe(newest?.budgets);
-    expect(counted?.answer).toEqual(orderRework(newest?.budgets ?? {}, draft.standard));
+    expect(counted?.of).toBe(newest);
+    expect(counted?.answer).toEqual(orderRework(newest?.budgets ?? {}, draft.standard, newest?.uses));
     expect(counted?.answer?.rework.fronts).toBeGreaterThan(2);
   });
 

@@ -118,6 +118,28 @@ describe('design gives what the plain chain gives', () => {
   });
 });
 
+describe('look', () => {
+  test('is the beginning of the design, and changes nothing of what follows', () => {
+    const draft = workroomRows();
+    const session = createDesignSession(STROKE_FONT);
+    const looked = session.look(draft, 3);
+    const designed = session.design(draft, 3);
+    expect(designed).toEqual(createDesignSession(STROKE_FONT).design(draft, 3));
+    expect(looked.fits).toEqual(designed.fits);
+    expect(looked.uses).toEqual(designed.uses);
+    expect(looked.jigs).toEqual(designed.jigs.filter(({ drilling }) => drilling === undefined));
+    expect(looked.jigs.length).toBeGreaterThan(1);
+    expect([looked.fastenings, looked.aids, looked.parts]).toEqual([{}, [], []]);
+  });
+
+  test('of drawers that share jigs has no jigs yet', () => {
+    const draft: Draft = { ...workroomRows(), sharing: 'fewest' };
+    const { fits, jigs } = createDesignSession(STROKE_FONT).look(draft, 1);
+    expect(Object.keys(fits)).toHaveLength(draft.rows.length);
+    expect(jigs).toEqual([]);
+  });
+});
+
 describe('design keeps what did not change', () => {
   const draft = demoDraft();
 

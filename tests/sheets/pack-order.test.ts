@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { packOrder } from '../../core/sheets/pack-order.ts';
+import { packingOrder, packOrder } from '../../core/sheets/pack-order.ts';
 import type { SheetOptions, SheetPlan, StockSheet, Turn } from '../../core/sheets/types.ts';
 import type { Part } from '../../core/parts/types.ts';
 import { layoutFaults } from './layout-faults.ts';
@@ -150,6 +150,31 @@ describe('packOrder', () => {
     expect(value.sheets.reduce((sum, { placed }) => sum + placed.length, 0)).toBe(50);
     expect(shares.every((share) => share >= 0 && share <= 1)).toBe(true);
     expect(shares.length).toBeGreaterThan(0);
+  });
+
+  test('pauses often, whatever it is at: no stretch between pauses is a fifth of the whole', () => {
+    const [{ material, thickness } = stockSheet()] = realParts;
+    const stock = [stockSheet({ material, thickness })];
+    const parts = realParts.map((part) => ({ ...part, copies: part.copies * 4 }));
+    const options = sheetOptions();
+    const whole = packOrder(parts, stock, options);
+    const work = packingOrder(parts, stock, options);
+    const stretches: number[] = [];
+    // Time of the process itself: other work on the machine does not count.
+    let since = process.cpuUsage();
+    for (;;) {
+      const { done, value } = work.next();
+      const { user } = process.cpuUsage(since);
+      stretches.push(user);
+      since = process.cpuUsage();
+      if (done === true) {
+        expect(value).toEqual(whole);
+        break;
+      }
+    }
+    const all = stretches.reduce((sum, one) => sum + one, 0);
+    expect(stretches.length).toBeGreaterThan(30);
+    expect(Math.max(...stretches)).toBeLessThan(all / 5);
   });
 
   test('names a part that is too large, its size and the largest sheet, and places the others', () => {

@@ -12,7 +12,7 @@ import { missed } from '../geometry/near.ts';
 import { plate, plateRecipes } from '../geometry/plates.ts';
 import { distanceToSides, sampled } from '../geometry/reference.ts';
 
-const settings: TabSettings = { width: 6, every: 200, fromCorner: 6, kerf: 6.35 };
+const settings: TabSettings = { width: 6, every: 200, fromCorner: 6, kerf: 6.35, reach: 6.35 };
 const plates = plateRecipes.map(plate).filter((ring) => contourProblems(ring).length === 0);
 
 const marksOf = (outline: RingContour, given: TabSettings): readonly PathContour[] | null => {

@@ -29,7 +29,13 @@ export async function calibrationPdf({
   const findings = checkPaper(settings);
   if (hasErrors(findings)) return { value: null, findings };
   const area = pageArea(frontSheet(settings), settings);
-  const frame = { area, about: sheetText(settings, unit), settings, words, measure: measureText(fonts) };
+  const frame = {
+    area,
+    about: sheetText(settings, unit, words),
+    settings,
+    words,
+    measure: measureText(fonts),
+  };
   const page = calibrationPage(frame, unit);
   const document = { title: words.calibration.title, language: words.language, pages: [page] };
   return { value: await writePdf(document, fonts), findings };

@@ -62,7 +62,7 @@ export function templatesDocument({
   if (hasErrors(findings)) return { value: null, findings };
   const front = { area: pageArea(frontSheet(settings), settings), about, settings, words, measure };
   const pages = [
-    ...coverPages(drawn, sheetText(settings, order.unit), front),
+    ...coverPages(drawn, sheetText(settings, order.unit, words), front),
     ...mapPages(drawn, front),
     ...drawn.flatMap(({ template: { id, users }, drawing, layout: { area, tiling } }) => {
       const frame = { ...front, area, about: words.tiles.about(usersText(users, words), about) };

@@ -1,7 +1,12 @@
 import type { Fastening } from '../../fastening/types.ts';
 import type { Finding } from '../../findings/finding.ts';
+import { groupBy } from '../../collections/group-by.ts';
+import { startMove } from '../../fit/budget/start-move.ts';
 import { drawerName } from '../../fit/name.ts';
 import type { DrawerFit } from '../../fit/types.ts';
+import type { JigUse } from '../../jigs/plan-types.ts';
+import { hangingOf, hungFit } from '../../jigs/sharing/hung-by.ts';
+import { roundTo } from '../../units/tolerances.ts';
 import { writeCsv } from '../csv.ts';
 
 const COLUMNS = [
@@ -23,15 +28,22 @@ const COLUMNS = [
   'pilot_bit_mm',
   'tightest_limit',
   'tightest_spare_mm',
+  'start_height_mm',
+  'start_side_mm',
   'warnings',
 ] as const;
 
-/** `fit.csv`: what each drawer's fit comes to, how its front is screwed on, and the warnings that name it. */
+/**
+ * `fit.csv`: what each drawer's fit comes to, how its front is screwed on, where to set the slide's adjusters to
+ * start (up, and to the cabinet's right) as its jigs hang it, and the warnings that name it.
+ */
 export function fitTable(
   fits: readonly DrawerFit[],
   fastenings: readonly Fastening[],
   findings: readonly Finding[],
+  uses: readonly JigUse[],
 ): string {
+  const usesOf = groupBy(uses, ({ fit }) => fit);
   const screwed = new Map(fastenings.map((fastening) => [fastening.fit, fastening]));
   const warnings = (fit: DrawerFit): string =>
     findings
@@ -54,10 +66,21 @@ export function fitTable(
       fit.boxW,
       fit.boxH,
       ...screwCells(screwed.get(fit)),
+      ...startCells(fit, usesOf.get(fit) ?? []),
       warnings(fit),
     ]),
   );
 }
+
+function startCells(fit: DrawerFit, uses: readonly JigUse[]): readonly number[] {
+  const hanging = hangingOf(uses.map(({ edge, jig, adjustment }) => ({ edge, jigId: jig.id, adjustment })));
+  // Nothing is off: both heights are alike.
+  const { heightLeft, side } = startMove(hungFit(fit, hanging), hanging.registered);
+  return [roundTo(heightLeft, DECIMALS), roundTo(side, DECIMALS)];
+}
+
+/** Of mm: finer than any adjuster. */
+const DECIMALS = 4;
 
 function screwCells(fastening: Fastening | undefined): readonly (string | number)[] {
   if (fastening === undefined || fastening.screw === null) return ['', '', '', '', '', ''];

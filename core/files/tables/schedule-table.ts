@@ -5,6 +5,7 @@ import type { JigUse } from '../../jigs/plan-types.ts';
 import type { Jig } from '../../jigs/types.ts';
 import type { Drawer } from '../../order/types.ts';
 import type { LengthUnit } from '../../order/types.ts';
+import { adjustWords } from '../../jigs/sharing/dial-way.ts';
 import { formatLength } from '../../units/format-length.ts';
 import { writeCsv } from '../csv.ts';
 
@@ -21,12 +22,13 @@ const COLUMNS = [
   'overhang',
   'overhang_mm',
   'adjust_mm',
+  'adjust',
 ] as const;
 
 /**
  * `schedule.csv`: which jig serves which drawer, in the order's order or, where drawers share jigs, in the one in
  * which jigs change hands least; then the aids to drilling. `overhang` is in the shop's unit, `adjust_mm` the
- * overhang wanted less the jig's, and `edge` of a drill guide is the corner of the box.
+ * overhang wanted less the jig's, `adjust` how the front must go for that, and `edge` of a drill guide is the corner of the box.
  */
 export const scheduleTable = (
   { uses, aids, sharing }: Pick<OrderPlan, 'uses' | 'aids' | 'sharing'>,
@@ -39,10 +41,12 @@ export const scheduleTable = (
         formatLength(overhang, unit),
         overhang,
         adjustment,
+        adjustWords(edge, adjustment, unit),
       ],
     ),
     ...aids.map(({ fit, corner, jig }: AidUse) => [
       ...whose(fit.drawer, corner === null ? 'top' : `${corner.end} ${corner.hand}`, jig),
+      '',
       '',
       '',
       '',

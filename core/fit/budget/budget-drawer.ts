@@ -49,6 +49,7 @@ export function budgetOf(
       top: edgeBudget('top', model, simulated),
       bottom: edgeBudget('bottom', model, simulated),
     },
+    registered: model.registered,
     start: model.start,
     margin,
     reachableAtWorst: within(margin?.worst.slack),

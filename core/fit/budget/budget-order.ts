@@ -5,6 +5,7 @@ import { budgetOf } from './budget-drawer.ts';
 import { canHang } from './can-hang.ts';
 import { checkReach } from './check-reach.ts';
 import { budgetModel } from './model.ts';
+import type { RegisteredSide } from './start-move.ts';
 import { expectedRework, type SampledGroup } from './rework.ts';
 import type { AdjustmentBudget, BudgetOptions, OrderBudget } from './types.ts';
 
@@ -16,11 +17,13 @@ export function budgetOrder(
   fits: readonly DrawerFit[],
   standard: ShopStandard,
   options: BudgetOptions,
+  /** The side that each front is registered on, where they differ. */
+  registeredOf: (fit: DrawerFit) => RegisteredSide = () => options.registered ?? 'left',
 ): Outcome<OrderBudget> {
   const known = new Map<string, Omit<AdjustmentBudget, 'fit'>>();
   const groups = new Map<string, SampledGroup>();
   const drawers = fits.filter(canHang).map((fit): AdjustmentBudget => {
-    const model = budgetModel(fit, standard, options);
+    const model = budgetModel(fit, standard, { ...options, registered: registeredOf(fit) });
     const key = JSON.stringify([fit.unit, model]);
     const budget = known.get(key) ?? budgetOf(model, fit.unit, options);
     known.set(key, budget);

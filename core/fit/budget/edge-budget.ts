@@ -8,23 +8,27 @@ import type { EdgeBudget, Span, Stacked } from './types.ts';
 /** One edge by itself, at the corner where its gap can be off the most. */
 export function edgeBudget(edge: Edge, model: BudgetModel, simulated: Simulated | null): EdgeBudget {
   const [first, ...rest] = model.places
-    .map((place, index) => ({ place, spread: spreadOf(place, model, simulated?.spread[index] ?? null) }))
+    .map((place, index) => {
+      const sampled = simulated?.spread[index] ?? null;
+      return { place, sampled, spread: spreadOf(place, model, sampled?.value ?? null) };
+    })
     .filter(({ place }) => place.edge === edge);
   if (first === undefined) throw new RangeError(`edgeBudget: no place at the ${edge} edge`);
-  const { place, spread } = rest.reduce(
+  const { place, spread, sampled } = rest.reduce(
     (worst, one) => (one.spread.worst > worst.spread.worst ? one : worst),
     first,
   );
   const available = edge === 'left' || edge === 'right' ? model.side : model.height;
   const shares = sourceShares(model.errors, place.byError);
   const { limits, hung } = place;
-  if (limits === null)
-    return { hung: null, limits: null, spread, needed: null, available, margin: null, shares };
+  const simulatedWithin = sampled === null ? null : { least: sampled.least, most: sampled.most };
+  const common = { spread, simulatedWithin, available, shares };
+  if (limits === null) return { ...common, hung: null, limits: null, needed: null, margin: null };
   const needed = eachOf(spread, (off) => neededMove(edge, hung, limits, off));
   const margin = eachOf(needed, ({ least, most }) =>
     Math.min(available.most - most, least - available.least),
   );
-  return { hung, limits, spread, needed, available, margin, shares };
+  return { ...common, hung, limits, needed, margin };
 }
 
 function spreadOf(

@@ -75,13 +75,16 @@ export function errorTerms(
   ];
 }
 
-/** How much the gap at a place grows for each mm of an error. */
-export function gapByError(place: GapPlace, error: ErrorTerm, fit: DrawerFit): number {
-  const inset = fit.rules.edges[place.edge].condition.kind === 'inset';
-  return (
-    gapGrowth(place, error.moves) +
-      (error.opens[place.edge] ?? 0) +
-      (inset ? error.leans * leanAt(place) : 0) || 0
+/** How much the gap at a place grows for each mm of each error. */
+export function gapByErrors(
+  place: GapPlace,
+  errors: readonly ErrorTerm[],
+  fit: DrawerFit,
+): readonly number[] {
+  const { edge } = place;
+  const lean = fit.rules.edges[edge].condition.kind === 'inset' ? leanAt(place) : 0;
+  return errors.map(
+    ({ moves, opens, leans }) => gapGrowth(place, moves) + (opens[edge] ?? 0) + leans * lean || 0,
   );
 }
 

@@ -1,11 +1,11 @@
 import { EDGES, type Edge } from '../../order/types.ts';
 import type { ShopStandard } from '../../rules/types.ts';
 import type { DrawerFit } from '../types.ts';
-import { errorTerms, gapByError, type ErrorTerm } from './errors.ts';
+import { errorTerms, gapByErrors, type ErrorTerm } from './errors.ts';
 import { gapLimits } from './gap-limits.ts';
 import { gapGrowth, gapPlaces, type GapPlace, type Move } from './places.ts';
 import { adjustersOf, rangeOf } from './slide-of.ts';
-import { startMove } from './start-move.ts';
+import { startMove, type RegisteredSide } from './start-move.ts';
 import type { BudgetOptions, Span } from './types.ts';
 
 /** A gap, or a lap, at a corner: `hung` + what the errors do + what the adjusters do, mm. */
@@ -25,6 +25,7 @@ export interface BudgetModel {
   readonly side: Span;
   readonly height: Span;
   readonly start: Move;
+  readonly registered: RegisteredSide;
 }
 
 /** The linear model of a drawer's gaps. */
@@ -43,12 +44,13 @@ export function budgetModel(
     places: gapPlaces(fit).map((place) => ({
       ...place,
       hung: (fit.gaps[place.edge] ?? 0) - gapGrowth(place, start),
-      byError: errors.map((error) => gapByError(place, error, fit)),
+      byError: gapByErrors(place, errors, fit),
       limits: limits.get(place.edge) ?? null,
     })),
     errors,
     side: rangeOf(adjusters, 'side'),
     height: rangeOf(adjusters, 'height'),
     start,
+    registered,
   };
 }

@@ -7,7 +7,7 @@ export interface SampledShare {
 }
 
 /** Two-sided 95 % point of the normal distribution. */
-const NORMAL_95 = 1.959_963_984_540_054;
+export const NORMAL_95 = 1.959_963_984_540_054;
 
 /** A share with its 95 % score interval (Wilson 1927), which holds for shares near 0 and 1 too. */
 export function shareInterval(count: number, samples: number): SampledShare {

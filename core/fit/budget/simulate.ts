@@ -3,14 +3,21 @@ import { drawError } from './draw.ts';
 import type { BudgetModel } from './model.ts';
 import { boundGroups } from './reach-lines.ts';
 import { reaches } from './reaches.ts';
+import { NORMAL_95 } from './share-interval.ts';
 import { dot, sparseRow } from './sparse.ts';
+import type { Span } from './types.ts';
 
 /** What a Monte Carlo run of one drawer gives. */
 export interface Simulated {
   /** Samples that the adjusters bring within all limits. */
   readonly reached: number;
   /** For each place of the model: mm that 99.73 % of the samples are off by at most. */
-  readonly spread: readonly number[];
+  readonly spread: readonly SampledSpread[];
+}
+
+/** mm, with the 95 % interval of what endless samples would give. */
+export interface SampledSpread extends Span {
+  readonly value: number;
 }
 
 /** Share of a normal distribution within three standard deviations. */
@@ -39,7 +46,15 @@ export function simulate(model: BudgetModel, samples: number, seed: number): Sim
   return { reached, spread: places.map(({ off }) => quantile(off.toSorted(), THREE_SIGMA)) };
 }
 
-/** The value that so great a share of sorted values does not exceed. */
-function quantile(sorted: Float64Array, share: number): number {
-  return sorted[Math.max(0, Math.ceil(share * sorted.length) - 1)] ?? 0;
+/**
+ * The value that so great a share of sorted values does not exceed, with its 95 % interval from the ranks of the
+ * sample alone, whatever the distribution (Conover, Practical Nonparametric Statistics, quantiles; from memory).
+ * The most is the largest value where the sample is too small to bound it.
+ */
+function quantile(sorted: Float64Array, share: number): SampledSpread {
+  const { length } = sorted;
+  const at = (rank: number): number => sorted[Math.min(length, Math.max(1, Math.ceil(rank))) - 1] ?? 0;
+  const rank = share * length;
+  const half = NORMAL_95 * Math.sqrt(length * share * (1 - share));
+  return { value: at(rank), least: at(rank - half), most: at(rank + half) };
 }

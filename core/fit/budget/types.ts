@@ -35,6 +35,8 @@ export interface EdgeBudget {
   readonly limits: Span | null;
   /** How far the gap, or the lap, can be off before dialling in: ±. */
   readonly spread: Stacked<number>;
+  /** 95 % interval of the simulated spread; null where no samples were drawn. */
+  readonly simulatedWithin: Span | null;
   /** How far the adjuster must reach, in its own direction; null where there is no gap. */
   readonly needed: Stacked<Span> | null;
   /** How far it does reach: the side adjuster for the sides, the height adjusters for top and bottom. */
@@ -66,6 +68,8 @@ export interface DrawerMargin {
 export interface AdjustmentBudget {
   readonly fit: DrawerFit;
   readonly edges: Readonly<Record<Edge, EdgeBudget>>;
+  /** The side that the box is set by. */
+  readonly registered: RegisteredSide;
   /** What to set the adjusters to when nothing is off: from as hung to the predicted gaps. */
   readonly start: Move;
   /** All gaps together; null where the front shows none. */

@@ -1,6 +1,7 @@
 import type { Finding, Outcome } from '../../findings/finding.ts';
 import type { Edge } from '../../order/types.ts';
 import { FRONT_CORNERS, gapPlaces, type FrontCorner, type GapPlace } from '../budget/places.ts';
+import { LARGEST_LENGTH } from '../../units/parse-length.ts';
 import { fitError } from '../place.ts';
 import type { DrawerFit } from '../types.ts';
 import type { CornerReading, SeenGaps } from './types.ts';
@@ -44,8 +45,8 @@ export function readingsOf(seen: SeenGaps, fit: DrawerFit): Outcome<Readings> {
     const value = seen[place.corner]?.[readingAt(place)];
     if (value === undefined) return [];
     const wanted = fit.gaps[place.edge];
-    if (!(Number.isFinite(value) && value >= 0)) {
-      faulty(place.corner, `${place.edge} gap`, value, 'a gap is a length from 0');
+    if (!(value >= 0 && value <= LARGEST_LENGTH)) {
+      faulty(place.corner, `${place.edge} gap`, value, `a gap is a length from 0 to ${LARGEST_LENGTH} mm`);
       return [];
     }
     if (wanted === null) {
@@ -57,12 +58,12 @@ export function readingsOf(seen: SeenGaps, fit: DrawerFit): Outcome<Readings> {
   const proud = FRONT_CORNERS.flatMap((corner): readonly ProudReading[] => {
     const value = seen[corner]?.proud;
     if (value === undefined) return [];
-    if (Number.isFinite(value)) return [{ corner, seen: value }];
+    if (Math.abs(value) <= LARGEST_LENGTH) return [{ corner, seen: value }];
     faulty(
       corner,
       'reach out of the face',
       value,
-      'write a length, with a minus where the front stands back',
+      `write a length up to ${LARGEST_LENGTH} mm, with a minus where the front stands back`,
     );
     return [];
   });

@@ -31,13 +31,15 @@ export function planOf(
   const chosen = covers.findLast(({ jigs }) => jigs.length <= spend) ?? fewest;
   const bound = boundOf?.(chosen.jigs.length);
   const isOptimal = bound === undefined || (bound.jigs >= fewest.jigs.length && bound.total >= chosen.total);
-  const jigs = jigsOf(needs, round(chosen));
+  const rounded = round(chosen);
+  const jigs = jigsOf(needs, rounded);
   const { total, largest } = measure(needs, jigs);
   return {
     jigs,
     count: jigs.length,
     totalAdjustment: total,
     largestAdjustment: largest,
+    roundingAdds: toMm(rounded.total - chosen.total),
     proof: isOptimal ? 'optimal' : { bound: { jigs: bound.jigs, total: toMm(bound.total) } },
     curve: covers.map((cover) => {
       const jigs = jigsOf(needs, round(cover));

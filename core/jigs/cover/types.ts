@@ -65,6 +65,8 @@ export interface CoverPlan {
   readonly count: number;
   readonly totalAdjustment: number;
   readonly largestAdjustment: number;
+  /** mm. How much of the total comes of rounding to the shop's step. */
+  readonly roundingAdds: number;
   /** Of count and total before overhangs were rounded to the shop's step. */
   readonly proof: Proof;
   /** From the fewest jigs on, each point with less adjustment than the one before; ends with this plan or later. */
@@ -72,7 +74,10 @@ export interface CoverPlan {
 }
 
 export interface CoverOptions {
-  /** mm. Overhangs are rounded to multiples of it where every drawer served allows; 0 for none. */
+  /**
+   * mm. Overhangs that drawers of different ones share are rounded to multiples of it where every drawer served
+   * allows; 0 for none.
+   */
   readonly step?: number;
   /** Jigs that the shop is willing to make for less adjustment. The fewest are made if left out or if more are needed. */
   readonly spend?: number;

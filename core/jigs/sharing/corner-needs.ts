@@ -3,9 +3,9 @@ import type { DrawerFit } from '../../fit/types.ts';
 import type { CornerNeed } from '../cover/types.ts';
 import type { PlanKinds } from '../plan-types.ts';
 import { bevelKey, setupOf } from '../requirements.ts';
-import type { BuildContext } from '../types.ts';
+import type { BuildContext, Setup } from '../types.ts';
+import { roomKey, type RoomOf } from './alike-rooms.ts';
 import type { Line } from './edge-needs.ts';
-import type { JigRoom } from './jig-room.ts';
 import { overhangRange } from './overhang-range.ts';
 
 /** Corners of one hand that may share fences, all of one bevel. */
@@ -21,13 +21,12 @@ export interface CornerClass {
  */
 export function cornerClasses(
   lines: readonly Line[],
-  roomOf: (fit: DrawerFit, registered: 'left' | 'right') => JigRoom,
+  roomOf: RoomOf,
   context: BuildContext,
   { cornerFence }: PlanKinds,
 ): readonly CornerClass[] {
   return (['left', 'right'] as const).flatMap((hand) => {
-    const needs = lines.map(({ fit, place }) => {
-      const [bottom, side] = [setupOf(fit, 'bottom'), setupOf(fit, hand)];
+    const rangesOf = (fit: DrawerFit, bottom: Setup, side: Setup): Pick<CornerNeed, 'bottom' | 'side'> => {
       const room = roomOf(fit, hand);
       const refuses = (low: number, wide: number): boolean =>
         cornerFence.refuses(
@@ -51,7 +50,15 @@ export function cornerClasses(
         (overhang) => low.interval.some((other) => refuses(other, overhang)),
         'sideOverhang',
       );
-      const need: CornerNeed = { id: `${place}`, weight: fit.drawer.qty, bottom: low, side: wide };
+      return { bottom: low, side: wide };
+    };
+    const alike = new Map<string, ReturnType<typeof rangesOf>>();
+    const needs = lines.map(({ fit, place }) => {
+      const [bottom, side] = [setupOf(fit, 'bottom'), setupOf(fit, hand)];
+      const key = `${roomKey(fit)} ${JSON.stringify([bottom, side])}`;
+      const ranges = alike.get(key) ?? rangesOf(fit, bottom, side);
+      alike.set(key, ranges);
+      const need: CornerNeed = { id: `${place}`, weight: fit.drawer.qty, ...ranges };
       return { need, key: `${bevelKey(bottom)} ${bevelKey(side)}` };
     });
     return [...groupBy(needs, ({ key }) => key).values()].map((group): CornerClass => ({

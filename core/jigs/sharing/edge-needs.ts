@@ -1,11 +1,11 @@
 import { groupBy } from '../../collections/group-by.ts';
 import type { DrawerFit } from '../../fit/types.ts';
-import type { SideNeed } from '../cover/types.ts';
+import type { Range, SideNeed } from '../cover/types.ts';
 import { CLEARLY_DIFFERENT } from '../kinds/side-spacer.ts';
 import type { PlanKinds } from '../plan-types.ts';
 import { bevelKey, setupOf } from '../requirements.ts';
 import type { BuildContext, JigKind, Setup } from '../types.ts';
-import type { JigRoom } from './jig-room.ts';
+import { roomKey, type RoomOf } from './alike-rooms.ts';
 import { overhangRange } from './overhang-range.ts';
 
 /** A drawer of the order and its place in the list of fits. */
@@ -29,6 +29,13 @@ interface Sharer {
   readonly need: SideNeed;
 }
 
+/** What a drawer's edge asks for; of drawers that are alike the same. */
+interface Asked {
+  readonly kind: JigKind;
+  readonly range: Range;
+  readonly alone: boolean;
+}
+
 /**
  * What the edges of drawers that get edge jigs need, parted into classes that can share. Never shared: bevels
  * that differ, fronts of different thickness on a bevel, and what the preferred kind refuses with what it
@@ -37,24 +44,33 @@ interface Sharer {
 export function edgeClasses(
   lines: readonly Line[],
   sides: ReadonlyMap<DrawerFit, 'left' | 'right'>,
-  roomOf: (fit: DrawerFit, registered: 'left' | 'right') => JigRoom,
+  roomOf: RoomOf,
   context: BuildContext,
   { bottomFence, sideSpacer, stepProfile }: PlanKinds,
 ): readonly EdgeClass[] {
   const classes = (place: EdgeClass['place'], preferred: JigKind): readonly EdgeClass[] => {
-    const sharers = lines.flatMap((line): readonly Sharer[] => {
-      const side = sides.get(line.fit) ?? 'left';
-      const setup = setupOf(line.fit, place === 'bottom' ? 'bottom' : side);
+    const askOf = (fit: DrawerFit, side: 'left' | 'right', setup: Setup): Asked | null => {
       const kind = [preferred, stepProfile].find((one) => one.refuses([setup], context) === null);
-      if (kind === undefined) return [];
+      if (kind === undefined) return null;
       const range = overhangRange(
         setup.overhang,
-        roomOf(line.fit, side)[place],
+        roomOf(fit, side)[place],
         kind,
         (overhang) => kind.refuses([{ ...setup, overhang }], context) !== null,
       );
-      const alone = kind === sideSpacer && isAlone(setup, sideSpacer, context);
-      return [{ setup, kind, need: { id: `${line.place}`, weight: line.fit.drawer.qty, alone, ...range } }];
+      return { kind, range, alone: kind === sideSpacer && isAlone(setup, sideSpacer, context) };
+    };
+    const alike = new Map<string, Asked | null>();
+    const sharers = lines.flatMap(({ fit, place: line }): readonly Sharer[] => {
+      const side = sides.get(fit) ?? 'left';
+      const setup = setupOf(fit, place === 'bottom' ? 'bottom' : side);
+      const key = `${side} ${roomKey(fit)} ${JSON.stringify(setup)}`;
+      const known = alike.get(key);
+      const asked = known === undefined ? askOf(fit, side, setup) : known;
+      alike.set(key, asked);
+      if (asked === null) return [];
+      const { kind, alone, range } = asked;
+      return [{ setup, kind, need: { id: `${line}`, weight: fit.drawer.qty, alone, ...range } }];
     });
     const groups = groupBy(sharers, ({ setup, kind }) => `${kind.name} ${bevelKey(setup)}`);
     return [...groups.values()].map((group) => ({

@@ -1,9 +1,10 @@
 import { budgetModel, type BudgetModel } from '../../fit/budget/model.ts';
 import { gapGrowth, type Move } from '../../fit/budget/places.ts';
 import { boundGroups } from '../../fit/budget/reach-lines.ts';
-import { stacker } from '../../fit/budget/stack.ts';
+import { leastSlack } from '../../fit/budget/least-slack.ts';
+import { setSpread } from '../../fit/budget/set-spread.ts';
 import type { RegisteredSide } from '../../fit/budget/start-move.ts';
-import { tightSets } from '../../fit/budget/tight-sets.ts';
+import { combinations, constantOf, growthOf, type Combination } from '../../fit/budget/tight-sets.ts';
 import type { DrawerFit } from '../../fit/types.ts';
 import type { Edge } from '../../order/types.ts';
 import type { ShopStandard } from '../../rules/types.ts';
@@ -53,8 +54,9 @@ export function jigRoom(fit: DrawerFit, standard: ShopStandard, registered: Regi
     bottom: narrower(laps('bottom', true), laps('top', true)),
   });
   if (room === null) return { side: NONE, bottom: NONE };
-  return drawnIn(room, (by) =>
-    likelySlack(budgetModel(shiftFit(fit, registered, by), standard, { registered })),
+  const { own, ...most } = room;
+  return drawnIn(most, own, (by) =>
+    leastSlack(budgetModel(shiftFit(fit, registered, by), standard, { registered }), 0),
   );
 }
 
@@ -63,8 +65,12 @@ const narrower = (a: Room, b: Room): Room => ({
   more: Math.min(a.more, b.more),
 });
 
-/** What gaps and laps leave, in the linear model; null where not even the drawer's own jigs keep all gaps. */
-function roomOf(model: BudgetModel, outward: 1 | -1, laps: JigRoom): JigRoom | null {
+/** What gaps and laps leave, in the linear model, and the least slack of the drawer's own jigs; null where not even the drawer's own jigs keep all gaps. */
+function roomOf(
+  model: BudgetModel,
+  outward: 1 | -1,
+  laps: JigRoom,
+): (JigRoom & { readonly own: number }) | null {
   const jigs: readonly Move[] = [
     { side: outward, heightLeft: 0, heightRight: 0 },
     { side: 0, heightLeft: -1, heightRight: -1 },
@@ -86,11 +92,12 @@ function roomOf(model: BudgetModel, outward: 1 | -1, laps: JigRoom): JigRoom | n
       byError: [...place.byError, ...jigs.map((moves) => gapGrowth(place, moves))],
     })),
   });
-  if (sets.some(({ slack }) => slack < -NOISE)) return null;
-  const limits = sets.map(({ slack, perError }): Limit => ({
+  const own = sets.reduce((least, { slack }) => Math.min(least, slack), Infinity);
+  if (own < -NOISE) return null;
+  const limits = sets.map(({ slack, set }): Limit => ({
     slack: Math.max(0, slack),
-    side: effectOf(perError[first]),
-    bottom: effectOf(perError[first + 1]),
+    side: effectOf(growthOf(set, first)),
+    bottom: effectOf(growthOf(set, first + 1)),
   }));
   const alone = limits.filter(({ side, bottom }) => side === 0 || bottom === 0);
   const most = (axis: keyof JigRoom, lap: Room): Room => {
@@ -100,7 +107,11 @@ function roomOf(model: BudgetModel, outward: 1 | -1, laps: JigRoom): JigRoom | n
   };
   const room = { side: most('side', laps.side), bottom: most('bottom', laps.bottom) };
   const shared = limits.filter(({ side, bottom }) => side !== 0 && bottom !== 0);
-  return { side: clipped('side', 'bottom', room, shared), bottom: clipped('bottom', 'side', room, shared) };
+  return {
+    own,
+    side: clipped('side', 'bottom', room, shared),
+    bottom: clipped('bottom', 'side', room, shared),
+  };
 }
 
 /** A set of limits that can fail: what is left of it, and how much more with each mm that a jig is off. */
@@ -110,7 +121,7 @@ interface Limit {
   readonly bottom: number;
 }
 
-const effectOf = (growth = 0): number => (Math.abs(growth) <= NO_EFFECT ? 0 : growth);
+const effectOf = (growth: number): number => (Math.abs(growth) <= NO_EFFECT ? 0 : growth);
 
 /** The room on one axis so that no limit fails that the other axis uses too, however much of its own that takes. */
 function clipped(axis: keyof JigRoom, other: keyof JigRoom, room: JigRoom, limits: readonly Limit[]): Room {
@@ -125,23 +136,19 @@ function clipped(axis: keyof JigRoom, other: keyof JigRoom, room: JigRoom, limit
   return { less, more };
 }
 
-function slacksOf(model: BudgetModel) {
-  const { likely } = stacker(model.errors.map(({ tolerance }) => tolerance));
-  return tightSets(boundGroups(model)).map(({ constant, perError }) => ({
-    slack: constant - likely(perError),
-    perError,
+function slacksOf(model: BudgetModel): readonly { readonly set: Combination; readonly slack: number }[] {
+  const spreadOf = setSpread(model.errors.map(({ tolerance }) => tolerance));
+  return combinations(boundGroups(model)).map((set) => ({
+    set,
+    slack: constantOf(set) - spreadOf(set).likely,
   }));
 }
-
-const likelySlack = (model: BudgetModel): number =>
-  slacksOf(model).reduce((least, { slack }) => Math.min(least, slack), Infinity);
 
 /** Tries before giving up: each takes a third or more of what is wrong, as slacks are all but linear. */
 const TRIES = 12;
 
-/** The room made smaller all round until its four corners hold. */
-function drawnIn(room: JigRoom, slackAt: (by: Deviation) => number): JigRoom {
-  const own = slackAt({ side: 0, bottom: 0 });
+/** The room made smaller all round until its four corners hold; `slackAt` is 0 where they do. */
+function drawnIn(room: JigRoom, own: number, slackAt: (by: Deviation) => number): JigRoom {
   let scale = 1;
   for (let tries = 0; tries < TRIES; tries += 1) {
     const tried = scaled(room, scale);

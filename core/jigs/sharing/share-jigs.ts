@@ -1,4 +1,3 @@
-import type { DrawerFit } from '../../fit/types.ts';
 import { coverBlocks } from '../cover/cover-blocks.ts';
 import { coverCorners } from '../cover/cover-corners.ts';
 import { stabIntervals } from '../cover/stab-intervals.ts';
@@ -8,10 +7,11 @@ import { refusedCorners } from '../plan-corner-jigs.ts';
 import { PLAN_KINDS } from '../plan-kinds.ts';
 import type { PlanKinds } from '../plan-types.ts';
 import { chooseSides } from '../requirements.ts';
+import { alikeRooms, type RoomOf } from './alike-rooms.ts';
 import { cornerClasses, type CornerClass } from './corner-needs.ts';
 import { edgeClasses, type EdgeClass } from './edge-needs.ts';
-import { jigRoom, type JigRoom } from './jig-room.ts';
 import { joinPoints, type JoinedPoint } from './join-points.ts';
+import { SHOP_STEP } from './shop-step.ts';
 import type { SharedJig, Sharing, SharingOf } from './types.ts';
 
 export interface ShareOptions {
@@ -19,14 +19,14 @@ export interface ShareOptions {
   readonly spend?: number;
   /** Whether the whole curve is wanted, which takes more solving; with `spend` it always is. */
   readonly curve?: boolean;
-  /** mm. Overhangs are rounded to multiples of it where every drawer served allows; 0 for none. */
+  /** mm. What shared overhangs are rounded to where that costs no jig; the shop's fraction if left out, 0 for none. */
   readonly step?: number;
 }
 
 /** What a caller may keep for the next time. */
 export interface ShareKept {
   readonly kinds?: PlanKinds;
-  readonly roomOf?: (fit: DrawerFit, registered: 'left' | 'right') => JigRoom;
+  readonly roomOf?: RoomOf;
 }
 
 /**
@@ -46,7 +46,7 @@ export async function shareJigs(
   options: ShareOptions = {},
   kept: ShareKept = {},
 ): Promise<Sharing> {
-  const { spend, curve = spend !== undefined, step = 0 } = options;
+  const { spend, curve = spend !== undefined, step = SHOP_STEP[of.context.unit] } = options;
   const solve = remembered(solver);
   const classes = classesOf(of, kept);
   const limits: SolvedCoverOptions = { step, nodes: NODES, curve };
@@ -68,6 +68,8 @@ export async function shareJigs(
     count: chosen?.jigs ?? 0,
     totalAdjustment: plans.reduce((sum, { totalAdjustment }) => sum + totalAdjustment, 0),
     largestAdjustment: Math.max(0, ...plans.map(({ largestAdjustment }) => largestAdjustment)),
+    step,
+    roundingAdds: plans.reduce((sum, { roundingAdds }) => sum + roundingAdds, 0),
     proof: proofOf(plans, solve.wasCutShort() && chosen !== fewest),
     curve: points.map(({ jigs, total, largest }: JoinedPoint) => ({ jigs, total, largest })),
   };
@@ -75,7 +77,7 @@ export async function shareJigs(
 
 function classesOf(
   { fits, standard, registration, context }: SharingOf,
-  { kinds = PLAN_KINDS, roomOf = (fit, side) => jigRoom(fit, standard, side) }: ShareKept,
+  { kinds = PLAN_KINDS, roomOf = alikeRooms(standard) }: ShareKept,
 ): readonly (EdgeClass | CornerClass)[] {
   const refused = registration === 'corner' ? refusedCorners(fits, context, kinds) : new Set(fits);
   const lines = fits.map((fit, place) => ({ fit, place }));

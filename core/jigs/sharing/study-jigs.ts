@@ -1,5 +1,5 @@
-import { planJigs } from '../plan.ts';
 import type { CurvePoint } from '../cover/types.ts';
+import { countJigs } from './count-jigs.ts';
 import { lazySolver, type LoadSolver } from './lazy-solver.ts';
 import { shareJigs, type ShareKept } from './share-jigs.ts';
 import type { Sharing, SharingOf } from './types.ts';
@@ -28,7 +28,7 @@ export async function studyJigs(
   load: LoadSolver,
   kept: ShareKept = {},
 ): Promise<StudyOutcome> {
-  const each = planJigs(of.fits, of.registration, of.context, kept.kinds).value.jigs.length;
+  const each = countJigs(of, kept.kinds);
   const solver = lazySolver(load);
   try {
     const fewest = await shareJigs(of, solver.solve, { curve: true }, kept);

@@ -36,6 +36,11 @@ export interface Sharing {
   readonly totalAdjustment: number;
   /** mm. Of one drawer at one edge. */
   readonly largestAdjustment: number;
+  /** mm. Overhangs that drawers of different ones share are multiples of it where that costs no jig; 0 for none. */
+  readonly step: number;
+  /** mm. How much of the total comes of that. */
+  readonly roundingAdds: number;
+  /** Of what was found before rounding. */
   readonly proof: Proof;
   /** Jigs against adjustment over the whole order, from the fewest jigs on, as far as it was worked out. */
   readonly curve: readonly CurvePoint[];

@@ -1,11 +1,12 @@
 import { areaBound, type Bound } from './bound.ts';
-import { compareCosts, costOf } from './cost.ts';
+import { compareCosts, costOf, type Cost } from './cost.ts';
 import { improveOnce } from './improve.ts';
 import { FILLINGS, packInOrder } from './open.ts';
 import { inOrder, RANKS } from './orders.ts';
+import type { Pausing } from './pausing.ts';
 import { randomFrom } from './random.ts';
 import { RULES } from './rules.ts';
-import { tidy } from './tidy.ts';
+import { freeArea, tidy } from './tidy.ts';
 import type { Bin, Item, Packing } from './types.ts';
 
 /** How long to look. */
@@ -25,10 +26,21 @@ const POLISH = 0.1;
 /** Steps between two reports of progress. */
 const REPORT_EVERY = 500;
 
+/** Entries of a cost that count sheets, their area and what found none. */
+const SHEETS = 4;
+
+/** Steps between two pauses: some milliseconds. */
+const PAUSE_EVERY = 20;
+
 /** Packs items on the fewest sheets that it finds, then with the largest offcut; the same seed, the same packing. */
-export function searchPacking(bins: readonly Bin[], items: readonly Item[], search: Search): Packing {
+export function* searchPacking(
+  bins: readonly Bin[],
+  items: readonly Item[],
+  search: Search,
+): Pausing<Packing> {
   const bound = areaBound(bins, items);
-  let packing = firstPacking(bins, items, bound, search);
+  const first = yield* firstPacking(bins, items, bound, search);
+  let packing = first;
   const random = randomFrom(search.seed);
   let steps = search.effort;
   for (let step = 0; step < steps; step += 1) {
@@ -36,13 +48,29 @@ export function searchPacking(bins: readonly Bin[], items: readonly Item[], sear
     if (reaches(packing, bound)) steps = Math.min(steps, step + POLISH * search.effort);
     if (search.stop?.() === true) break;
     if (step % REPORT_EVERY === 0) search.onProgress?.(step / search.effort, packing.filled.length);
+    if (step % PAUSE_EVERY === 0) yield;
     packing = improveOnce(packing, random);
   }
-  return tidy(bins, packing, search.stop);
+  const found = yield* tidy(bins, packing, search.stop);
+  if (packing === first) return found;
+  // The search fills sheets evenly or not for its own ends: where it saved none, the first may leave the larger piece.
+  const before = yield* tidy(bins, first, search.stop);
+  return compareCosts(endCost(before), endCost(found)) < 0 ? before : found;
 }
 
+/** What a finished packing costs: what a search saves, then how much of the last sheet is left in one piece. */
+const endCost = (packing: Packing): Cost => {
+  const last = packing.filled.at(-1);
+  return [...costOf(packing).slice(0, SHEETS), last === undefined ? 0 : -freeArea(last)];
+};
+
 /** The best of many orders, rules and fillings; stops at the first that reaches the bound. */
-function firstPacking(bins: readonly Bin[], items: readonly Item[], bound: Bound, search: Search): Packing {
+function* firstPacking(
+  bins: readonly Bin[],
+  items: readonly Item[],
+  bound: Bound,
+  search: Search,
+): Pausing<Packing> {
   let best: Packing = { filled: [], left: items };
   for (const rank of RANKS) {
     const ordered = inOrder(items, rank);
@@ -51,6 +79,7 @@ function firstPacking(bins: readonly Bin[], items: readonly Item[], bound: Bound
         const packing = packInOrder(bins, ordered, rule, filling);
         if (compareCosts(costOf(packing), costOf(best)) < 0) best = packing;
         if (reaches(best, bound) || search.stop?.() === true) return best;
+        yield;
       }
     }
   }

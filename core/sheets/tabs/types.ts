@@ -10,13 +10,18 @@ export interface TabSettings {
   readonly fromCorner: number;
   /** Full width of the cut. */
   readonly kerf: number;
+  /** How far a mark reaches on either side of the outline. */
+  readonly reach: number;
 }
 
 /** Usual settings of a tool or beam; common practice, no source. */
 export const usualTabs = (kind: 'laser' | 'router', kerf: number): TabSettings =>
   kind === 'router'
-    ? { width: 6, every: 200, fromCorner: Math.max(6, kerf), kerf }
-    : { width: 0.6, every: 150, fromCorner: 3, kerf };
+    ? { width: 6, every: 200, fromCorner: Math.max(6, kerf), kerf, reach: reachOf(kerf) }
+    : { width: 0.6, every: 150, fromCorner: 3, kerf, reach: reachOf(kerf) };
+
+/** A mark is seen from 2 mm on, and crosses the whole cut; common practice, no source. */
+const reachOf = (kerf: number): number => Math.max(2, kerf);
 
 /** A tab: the middle of it on the outline, and the side of the outline that it stands on. */
 export interface TabPlace {

@@ -5,6 +5,7 @@ import { calibrationPdf } from '../../../core/files/paper/calibration-pdf.ts';
 import { checklistPdf } from '../../../core/files/paper/checklist-pdf.ts';
 import { bitLength } from '../../../core/files/paper/instructions/numbers.ts';
 import { groupSetups } from '../../../core/files/paper/instructions/group-setups.ts';
+import { membersOf } from '../../../core/files/paper/instructions/types.ts';
 import { instructionsPdf } from '../../../core/files/paper/instructions-pdf.ts';
 import { groupTemplates } from '../../../core/files/paper/template/group-templates.ts';
 import { SHEET_NAMES } from '../../../core/files/paper/sheet/sheet-sizes.ts';
@@ -50,13 +51,13 @@ describe('instructionsPdf', () => {
       const { value } = await instructionsPdf({ order, setups, fonts: PAPER_FONTS });
       const pages = await readPdf(value ?? new Uint8Array());
       expect(pages).toHaveLength(setups.length);
-      expect(setups.flatMap(({ members }) => members)).toHaveLength(fits.length);
+      expect(setups.flatMap(membersOf)).toHaveLength(fits.length);
       for (const [index, setup] of setups.entries()) {
         const words = pages[index] === undefined ? '' : wordsOf(pages[index]);
         expect(words).toContain(`Setup ${index + 1} of ${setups.length}`);
         for (const { id } of setup.jigs) expect(words).toContain(`Seat jig ${id}`);
-        for (const { fit } of setup.members.slice(0, 6)) expect(words).toContain(drawerName(fit.drawer));
-        const [first] = setup.members;
+        for (const { fit } of membersOf(setup).slice(0, 6)) expect(words).toContain(drawerName(fit.drawer));
+        const [first] = membersOf(setup);
         if (first === undefined) throw new Error('a setup without drawers');
         const length = formatLength(first.fit.overhang.bottom, order.unit);
         expect(words).toContain(`Bottom overhang: ${length}`);
@@ -152,7 +153,7 @@ describe('checklistPdf', () => {
 });
 
 describe('calibrationPdf', () => {
-  test('calibrationPdf has two long lines of the length that it says, and a 100 mm square, on every sheet', async () => {
+  test('calibrationPdf has two long lines of the length that it says, and a 100 mm square, on every sheet (PDF-4)', async () => {
     for (const sheet of SHEET_NAMES) {
       for (const unit of ['mm', 'in'] as const) {
         const { value } = await calibrationPdf({
@@ -182,7 +183,7 @@ describe('calibrationPdf', () => {
     }
   });
 
-  test('calibrationPdf with the factors that it led to prints true: the file is longer by just so much', async () => {
+  test('calibrationPdf with the factors that it led to prints true: the file is longer by just so much (PDF-4)', async () => {
     const longest = async (factors: { readonly x: number; readonly y: number }) => {
       const { value } = await calibrationPdf({
         settings: { ...USUAL_PAPER, sheet: 'A4', factors },

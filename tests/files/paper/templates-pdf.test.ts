@@ -53,26 +53,31 @@ describe('templatesPdf', () => {
     { ...USUAL_PAPER, sheet: 'A4', factors: { x: 0.985, y: 1.013 } },
     { ...USUAL_PAPER, sheet: { width: 250, height: 330 } },
     { ...USUAL_PAPER, sheet: 'as long as needed' },
-  ])('templatesPdf draws overhangs, box and screws true over joined pages: %o', async (settings) => {
-    for (const [one, fits] of [
-      [harbor, SOME],
-      [boathouse, pick(boathouse.fits, 1)],
-    ] as const) {
-      const { templates, pages } =
-        settings === USUAL_PAPER && one === harbor ? usual : await make(one.order, fits, settings);
-      for (const template of templates) {
-        const own = pages.filter(({ label }) => label === template.id || label.startsWith(`${template.id}-`));
-        const upright = (own[0]?.width ?? 0) <= (own[0]?.height ?? 0);
-        const { x, y } = settings.factors;
-        const joined = joinPages(own, settings.overlap, upright ? { x, y } : { x: y, y: x });
-        expect(joined.map(({ label }) => label).sort()).toEqual(own.map(({ label }) => label).sort());
-        measureTemplate(
-          template,
-          joined.flatMap(({ lines }) => lines),
-        );
+  ])(
+    'templatesPdf draws overhangs, box and screws true over joined pages (PDF-1, PDF-3, PDF-5): %o',
+    async (settings) => {
+      for (const [one, fits] of [
+        [harbor, SOME],
+        [boathouse, pick(boathouse.fits, 1)],
+      ] as const) {
+        const { templates, pages } =
+          settings === USUAL_PAPER && one === harbor ? usual : await make(one.order, fits, settings);
+        for (const template of templates) {
+          const own = pages.filter(
+            ({ label }) => label === template.id || label.startsWith(`${template.id}-`),
+          );
+          const upright = (own[0]?.width ?? 0) <= (own[0]?.height ?? 0);
+          const { x, y } = settings.factors;
+          const joined = joinPages(own, settings.overlap, upright ? { x, y } : { x: y, y: x });
+          expect(joined.map(({ label }) => label).sort()).toEqual(own.map(({ label }) => label).sort());
+          measureTemplate(
+            template,
+            joined.flatMap(({ lines }) => lines),
+          );
+        }
       }
-    }
-  });
+    },
+  );
 
   test('templatesPdf has two bars of 100 mm from one corner on every page, for both readers (PDF-4)', async () => {
     const factors = { x: 0.98, y: 1.02 };
@@ -110,7 +115,7 @@ describe('templatesPdf', () => {
     }
   });
 
-  test('templatesPdf keeps all words within the margins, and none on top of others', () => {
+  test('templatesPdf keeps all words within the margins, and none on top of others (PDF-3)', () => {
     for (const page of usual.pages) {
       for (const { text, box } of page.texts)
         expect(below(leaves(box, page, 10), 0.1, `${page.label}: ${text}`)).toBe('');
@@ -137,7 +142,7 @@ describe('templatesPdf', () => {
     expect(runOn(usual.pdf, 'pdfinfo', '%')).toMatch(/^Title: +Templates, harbor-library$/m);
   });
 
-  test('templatesPdf has a cover that lists the drawers of each template, and maps with every page', () => {
+  test('templatesPdf has a cover that lists the drawers of each template, and maps with every page (PDF-3)', () => {
     const [cover, map] = usual.pages;
     expect(cover?.label).toBe('Cover');
     for (const { id, users } of usual.templates) {
@@ -169,6 +174,39 @@ describe('templatesPdf', () => {
     }
   });
 
+  test('templatesPdf shows the cabinet’s left on every page of a template, with an arrow beside the words (PDF-3)', () => {
+    for (const { label, texts, lines } of usual.pages.filter((page) => /^F\d/.test(page.label))) {
+      const foot = texts.filter(({ text, box }) => text === 'CABINET LEFT' && box.y < 25);
+      expect(same(foot.length, 1, label)).toBe('');
+      const { x = NaN, y = NaN, w = NaN, h = NaN } = foot[0]?.box ?? {};
+      const shafts = singles(lines).filter(
+        ([a, , , d]) =>
+          a.x > x + w && a.x < x + w + 4 && d.x - a.x > 12 && Math.abs(a.y - y - h / 2) < 1 && a.y === d.y,
+      );
+      expect(same(shafts.length, 1, label)).toBe('');
+    }
+  });
+
+  test('templatesPdf takes factors from 0.97 to 1.03 and no others (PDF-4)', async () => {
+    const templates = groupTemplates(sources(pick(harbor.fits, 0)));
+    const of = async (x: number) => {
+      const settings = { ...USUAL_PAPER, factors: { x, y: 1 } };
+      return (await templatesPdf({ order: harbor.order, templates, fonts: PAPER_FONTS, settings })).value;
+    };
+    for (const factor of [0.97, 1.03]) expect(await of(factor)).not.toBeNull();
+    for (const factor of [0.9699, 1.0301, Number.NaN]) expect(await of(factor)).toBeNull();
+  });
+
+  test('templatesPdf for A4 or letter has a page that both hold, 190 x 259 mm within margins of 10 (PDF-5)', () => {
+    for (const { label, width, height } of usual.pages) {
+      const [short, long] = [Math.min(width, height), Math.max(width, height)];
+      expect(near(short - 20, 190, 0.01, label)).toBe('');
+      expect(near(long - 20, 259.4, 0.01, label)).toBe('');
+      // ISO 216 and ASME Y14.1.
+      expect(short <= Math.min(210, 215.9) + 1e-3 && long <= Math.min(297, 279.4) + 1e-3).toBe(true);
+    }
+  });
+
   test('templatesPdf writes the same bytes for the same order (EXP)', async () => {
     const again = await make(harbor.order, SOME, USUAL_PAPER);
     expect(Buffer.compare(Buffer.from(again.pdf), Buffer.from(usual.pdf))).toBe(0);
@@ -178,7 +216,7 @@ describe('templatesPdf', () => {
     expect(runOn(usual.pdf, 'qpdf', '--check', '%')).toContain('No syntax or stream encoding errors found');
   });
 
-  test('templatesPdf refuses settings out of their limits, and warns of letters that the font lacks', async () => {
+  test('templatesPdf refuses settings out of their limits (PDF-3, PDF-4), and warns of letters that the font lacks', async () => {
     const templates = groupTemplates(sources(pick(harbor.fits, 0)));
     const request = { order: harbor.order, templates, fonts: PAPER_FONTS };
     const wrong = { sheet: { width: 90, height: 300 }, margin: 3, overlap: 80, factors: { x: 0.9, y: 1.04 } };

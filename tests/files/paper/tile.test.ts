@@ -143,7 +143,7 @@ describe('layOut', () => {
     }
   });
 
-  test('layOut makes one page as large as the drawing, and refuses one longer than a PDF page may be', () => {
+  test('layOut makes one page as large as the drawing, and refuses one longer than a PDF page may be (PDF-5)', () => {
     const settings: PaperSettings = { ...USUAL_PAPER, sheet: 'as long as needed' };
     const of = (w: number) => ({
       frame: { x: 0, y: 0, w, h: 300 },

@@ -91,7 +91,7 @@ describe('writePdf', () => {
     }
   });
 
-  test('writePdf asks for no scaling and one-sided printing (PDF-2)', () => {
+  test('writePdf asks for no scaling, enforced, one-sided, and labels its pages (PDF-2)', () => {
     expect(raw).toMatch(/\/PrintScaling \/None/);
     expect(raw).toMatch(/\/Enforce \[\/PrintScaling\]/);
     expect(raw).toMatch(/\/Duplex \/Simplex/);
@@ -99,14 +99,14 @@ describe('writePdf', () => {
     expect(PAGES.map(({ label }) => label)).toEqual(SHEET_NAMES.map((name) => `Page ${name}`));
   });
 
-  test('writePdf states title, day and language', () => {
+  test('writePdf states title, day and language (PDF-2)', () => {
     const info = runOn(PDF, 'pdfinfo', '-isodates', '%');
     expect(info).toMatch(/^Title: +Größe ½″$/m);
     expect(info).toMatch(/^CreationDate: +2031-05-20T00:00:00Z$/m);
     expect(raw).toMatch(/\/Lang \(en\)/);
   });
 
-  test('writePdf embeds both fonts as subsets and no other, and its text can be read', () => {
+  test('writePdf embeds both fonts as subsets and no other, and its text can be read (PDF-2)', () => {
     const fonts = runOn(PDF, 'pdffonts', '%').trim().split('\n').slice(2);
     expect(fonts).toHaveLength(2);
     // Columns: name, type, encoding, embedded, subset, unicode.

@@ -117,6 +117,19 @@ describe('budgetDrawer', () => {
     expect(findings[0]?.message).toMatch(/at three standard deviations .* \(100 %\) from the slide; \d/);
   });
 
+  test('of normal errors: the interval of the simulated spread holds the root sum square in 95 of 100 runs or so', () => {
+    const own = withTolerances(standard, { ...EXACT, opening: 1.2, box: 0.8, jig: 0.3 }, 'normal');
+    const likely = Math.hypot(0.6, 0.4, 0.3);
+    const holds = Array.from({ length: 100 }, (_, seed) => {
+      const { value } = budgetDrawer(fitOf(LEFT_ONLY, own), own, { samples: 4000, seed });
+      const within = value.edges.left.simulatedWithin;
+      return within !== null && within.least <= likely && likely <= within.most;
+    }).filter(Boolean).length;
+    // Fewer than 87 of 100 would come up once in 1,500 times.
+    expect(holds).toBeGreaterThanOrEqual(87);
+    expect(holds).toBeLessThan(100);
+  });
+
   test('has nothing to reach where a front shows no gap', () => {
     const lap = { kind: 'lap', overlay: 10 } as const;
     const fit = fitOf({ edges: { left: lap, right: lap, top: lap, bottom: lap } });

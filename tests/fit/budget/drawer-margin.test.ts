@@ -1,9 +1,11 @@
 import { fc, test } from '@fast-check/vitest';
 import { describe, expect } from 'vitest';
 import { drawerMargin } from '../../../core/fit/budget/drawer-margin.ts';
+import { leastSlack } from '../../../core/fit/budget/least-slack.ts';
 import { budgetModel } from '../../../core/fit/budget/model.ts';
 import { boundGroups } from '../../../core/fit/budget/reach-lines.ts';
 import { reaches } from '../../../core/fit/budget/reaches.ts';
+import { stacker } from '../../../core/fit/budget/stack.ts';
 import { tightSets } from '../../../core/fit/budget/tight-sets.ts';
 import {
   anyDrawer,
@@ -42,6 +44,26 @@ describe('tightSets', () => {
       // And the question of every Monte Carlo sample has the same answer.
       if (Math.abs(closed) > 1e-6)
         expect(reaches(boundGroups(model))(Float64Array.from(errors))).toBe(closed > 0);
+    },
+  );
+});
+
+describe('leastSlack', () => {
+  test.prop([anyDrawer, anyTolerances, anyRanges, fc.double({ min: -3, max: 3, noNaN: true })], {
+    seed: 20_261_128,
+    numRuns: 150,
+  })(
+    'is the least of all sets worked out one by one, or the bound where that is less',
+    (given, values, ranges, most) => {
+      const own = withAdjusters(withTolerances(standard, values), ranges);
+      const model = budgetModel(fitOf(given, own), own, {});
+      const { likely } = stacker(model.errors.map(({ tolerance }) => tolerance));
+      const slacks = tightSets(boundGroups(model)).map(
+        ({ constant, perError }) => constant - likely(perError),
+      );
+      const least = Math.min(...slacks);
+      if (slacks.length > 0) expect(leastSlack(model, Infinity)).toBeCloseTo(least, 9);
+      expect(leastSlack(model, most)).toBeCloseTo(Math.min(most, least), 9);
     },
   );
 });

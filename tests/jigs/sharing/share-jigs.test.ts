@@ -18,7 +18,14 @@ const of = (
   machine: Parameters<typeof contextOf>[0] = 'laser-6',
 ): SharingOf => {
   const { design, workshop } = demo(order, readMachine(machine), registration);
-  return { fits: design.fits, standard: workshop.standard, registration, context: contextOf(machine) };
+  const { fits } = design;
+  const unit = order === 'boathouse-frameless' ? ('mm' as const) : ('in' as const);
+  return {
+    fits,
+    standard: workshop.standard,
+    registration,
+    context: { ...contextOf(machine), unit },
+  };
 };
 
 /** Boxes that came out a little different, as measured ones do: overhangs up to 1.2 mm off, in steps of 0.1 mm. */
@@ -61,6 +68,37 @@ describe.each(CASES.map((given, place) => [`${place + 1}: ${nameOf(given)}`, giv
       const { sharing, each, jigs } = await plan();
       expect(jigs.length).toBe(sharing.count);
       expect(jigs.length).toBeLessThanOrEqual(each.jigs.length);
+    });
+
+    test('rounds what is shared to the shop’s fraction at no jig more, and nothing that a drawer has to itself', async () => {
+      const exact = await shareJigs(given, solve, { step: 0 });
+      const rounded = await shareJigs(given, solve);
+      const step = given.context.unit === 'in' ? 25.4 / 64 : 0.5;
+      expect([rounded.step, rounded.count]).toEqual([step, exact.count]);
+      expect(rounded.totalAdjustment - exact.totalAdjustment).toBeCloseTo(rounded.roundingAdds, 4);
+      const isMultiple = (mm: number) => Math.abs(mm / step - Math.round(mm / step)) < 1e-5;
+      let multiples = 0;
+      let sharing = 0;
+      for (const { place, settings } of rounded.jigs) {
+        for (const { overhangs, lines } of settings) {
+          const fits = lines.flatMap((line) => given.fits[line] ?? []);
+          const edges =
+            place === 'bottom' || place === 'side'
+              ? [place]
+              : (['bottom', place === 'left corner' ? 'left' : 'right'] as const);
+          for (const [axis, edge] of edges.entries()) {
+            if (edge === 'side') continue;
+            const wanted = fits.map((fit) => fit.overhang[edge]);
+            const at = overhangs[axis] ?? Number.NaN;
+            if (Math.max(...wanted) - Math.min(...wanted) > 1e-3) {
+              sharing += 1;
+              multiples += isMultiple(at) ? 1 : 0;
+            } else expect(Math.abs(at - (wanted[0] ?? Number.NaN))).toBeLessThan(1e-3);
+          }
+        }
+      }
+      // Not all have a multiple within the room of every drawer.
+      if (sharing > 3) expect(multiples).toBeGreaterThan(sharing / 2);
     });
 
     test('sets every edge that was set before, and says what it leaves to adjust', async () => {
@@ -131,6 +169,8 @@ describe.each(CASES.map((given, place) => [`${place + 1}: ${nameOf(given)}`, giv
     test('trades more jigs for less adjusting, down to nothing, and makes as many as are spent', async () => {
       const { study } = await studyJigs(given, async () => solve);
       const points = study?.points ?? [];
+      const each = planJigs(given.fits, given.registration, given.context).value;
+      expect(study?.each).toBe(each.jigs.length);
       for (const [place, point] of points.entries()) {
         const before = points[place - 1];
         if (before === undefined) continue;

@@ -15,6 +15,7 @@ const PAGE = SHEET_SIZES['A4 or letter'];
 const MARGIN = 10;
 const ROW = 7.4;
 const HEAD = { title: 12, columns: 11 } as const;
+const FOOT = 5;
 const SIZE = 2.9;
 const LEADING = 1.15;
 const TICK = 4.6;
@@ -22,14 +23,14 @@ const TICK = 4.6;
 /** mm from the left margin at which the columns begin. */
 const AT = {
   drawer: 0,
-  template: 56,
+  template: 55.5,
   setup: 70,
-  jigs: 79,
+  jigs: 80.5,
   overhangs: 93,
-  jig: 143,
-  measured: 152,
-  fixed: 165,
-  gaps: 178,
+  jig: 142,
+  measured: 150,
+  fixed: 164.5,
+  gaps: 176.5,
 } as const;
 
 type Words = 'drawer' | 'template' | 'setup' | 'jigs' | 'overhangs';
@@ -45,13 +46,15 @@ export function checklistPages(
   measure: TextWidth,
 ): readonly PaperPage[] {
   const rows = setups
-    .flatMap((setup) => setup.members.map((member) => ({ setup, member })))
+    .flatMap((setup) =>
+      setup.variants.flatMap(({ name, members }) => members.map((member) => ({ setup, name, member }))),
+    )
     .sort((a, b) => a.member.fit.drawer.row - b.member.fit.drawer.row)
-    .flatMap(({ setup, member }) =>
-      Array.from({ length: member.fit.drawer.qty }, (_, index) => cellsOf(setup, member, index, words)),
+    .flatMap(({ setup, name, member }) =>
+      Array.from({ length: member.fit.drawer.qty }, (_, index) => cellsOf(setup, name, member, index, words)),
     );
   const inside = { w: PAGE.width - 2 * MARGIN, top: PAGE.height - MARGIN };
-  const perPage = Math.floor((inside.top - MARGIN - HEAD.title - HEAD.columns) / ROW);
+  const perPage = Math.floor((inside.top - MARGIN - FOOT - HEAD.title - HEAD.columns) / ROW);
   const count = Math.max(1, Math.ceil(rows.length / perPage));
   return Array.from({ length: count }, (_, index): PaperPage => {
     const first = inside.top - HEAD.title - HEAD.columns;
@@ -71,6 +74,7 @@ export function checklistPages(
         ),
         ...columnHeads(inside.top - HEAD.title, words, measure),
         rule(first, inside.w),
+        text(words.checklist.legend, point(MARGIN, MARGIN + 1), SIZE),
         ...here.flatMap((cells, row) => rowItems(cells, first - row * ROW, inside.w, measure)),
       ],
     };
@@ -124,7 +128,8 @@ function rowItems(
 }
 
 function cellsOf(
-  { number, jigs }: PaperSetup,
+  { jigs }: PaperSetup,
+  name: string,
   { fit, template }: SetupMember,
   index: number,
   words: PaperWords,
@@ -135,7 +140,7 @@ function cellsOf(
   return {
     drawer: `${drawerName(drawer)}${each}`,
     template: template ?? words.checklist.none,
-    setup: `${number}`,
+    setup: name,
     jigs: jigs.map(({ id }) => id).join(', ') || words.checklist.none,
     overhangs: [overhang.left, overhang.right, overhang.bottom, overhang.top].map(length).join(' · '),
   };

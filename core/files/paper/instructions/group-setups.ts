@@ -3,9 +3,9 @@ import type { DrawerFit } from '../../../fit/types.ts';
 import { groupBy } from '../../../collections/group-by.ts';
 import type { AidUse } from '../../../jigs/aids/plan-types.ts';
 import type { JigUse } from '../../../jigs/plan-types.ts';
-import { EDGES } from '../../../order/types.ts';
-import { sameLength, SAME_OVERHANG } from '../../../units/tolerances.ts';
+import { hangingOf, hungFit, sidewaysOf } from '../../../jigs/sharing/hung-by.ts';
 import type { Template } from '../template/types.ts';
+import { alike, setupLikeness, variantLikeness, type Likeness } from './likeness.ts';
 import type { PaperSetup, SetupAid, SetupJig, SetupMember } from './types.ts';
 
 export interface SetupsOf {
@@ -17,7 +17,25 @@ export interface SetupsOf {
   readonly templates: readonly Template[];
 }
 
-/** The distinct setups of an order, in the order in which the drawers need them. */
+/** Lines that the table of one page holds beside the rest of it, so that its words stay legible. */
+const LINES = 9;
+
+interface Group {
+  readonly likeness: Likeness;
+  readonly jigs: readonly SetupJig[];
+  readonly variants: Variant[];
+}
+
+interface Variant {
+  readonly likeness: Likeness;
+  readonly aids: readonly SetupAid[];
+  readonly members: SetupMember[];
+}
+
+/**
+ * The distinct setups of an order, in the order in which the drawers need them: one for drawers with the same jigs and
+ * screws, with a variant for each way in which their screws are placed and guided.
+ */
 export function groupSetups({
   fits,
   uses,
@@ -27,73 +45,68 @@ export function groupSetups({
 }: SetupsOf): readonly PaperSetup[] {
   const usesOf = groupBy(uses, ({ fit }) => fit);
   const aidsOf = groupBy(aids, ({ fit }) => fit);
-  const groups: {
-    readonly likeness: Likeness;
-    readonly jigs: readonly SetupJig[];
-    readonly aids: readonly SetupAid[];
-    readonly members: SetupMember[];
-  }[] = [];
-  for (const fit of fits) {
-    const jigs = jigsOf(usesOf.get(fit) ?? []);
-    const helpers = setupAids(aidsOf.get(fit) ?? []);
-    const fastening = fasteningOf(fit);
-    const template = templates.find(({ users }) => users.includes(fit))?.id ?? null;
-    const likeness = likenessOf(fit, fastening, jigs, helpers);
-    const group = groups.find((known) => alike(known.likeness, likeness));
-    const member = { fit, fastening, template };
-    if (group === undefined) groups.push({ likeness, jigs, aids: helpers, members: [member] });
-    else group.members.push(member);
+  const groups: Group[] = [];
+  for (const wanted of fits) {
+    const fastening = fasteningOf(wanted);
+    const { fit, sideways, used } = hungBy(wanted, usesOf.get(wanted) ?? []);
+    const jigs = jigsOf(used);
+    const own = (aidsOf.get(wanted) ?? []).map(setupAid);
+    const template = templates.find(({ users }) => users.includes(wanted))?.id ?? null;
+    const member = { fit, sideways, fastening, template };
+    const likeness = setupLikeness(fit, fastening, jigs, sideways);
+    const variant = { likeness: variantLikeness(fastening, own), aids: own, members: [member] };
+    const like = groups.filter((known) => alike(known.likeness, likeness));
+    const same = like
+      .flatMap(({ variants }) => variants)
+      .find((known) => alike(known.likeness, variant.likeness));
+    const roomy = like.find(({ variants }) => linesOf([...variants, variant]) <= LINES);
+    if (same !== undefined) same.members.push(member);
+    else if (roomy !== undefined) roomy.variants.push(variant);
+    else groups.push({ likeness, jigs, variants: [variant] });
   }
-  return groups.map(({ jigs, aids, members }, index) => ({ number: index + 1, jigs, aids, members }));
-}
-
-const jigsOf = (uses: readonly JigUse[]): readonly SetupJig[] =>
-  [...groupBy(uses, ({ jig }) => jig.id)].map(([id, used]) => ({ id, edges: used.map(({ edge }) => edge) }));
-
-const setupAids = (uses: readonly AidUse[]): readonly SetupAid[] =>
-  [...groupBy(uses, ({ jig }) => jig.id)].map(([id, used]) => ({
-    id,
-    corners: used.flatMap(({ corner }) => (corner === null ? [] : [corner])),
+  return groups.map(({ jigs, variants }, at) => ({
+    number: at + 1,
+    jigs,
+    variants: variants.map(({ aids: own, members }, index) => ({
+      name: variants.length === 1 ? `${at + 1}` : `${at + 1}${LETTERS[index] ?? ''}`,
+      aids: own,
+      members,
+    })),
   }));
-
-/** What two drawers must have in common for one sheet to serve both. */
-interface Likeness {
-  readonly words: readonly string[];
-  readonly numbers: readonly number[];
 }
 
-/** The top overhang is not among it: it is what is left over, and no jig sets it. */
-function likenessOf(
-  fit: DrawerFit,
-  fastening: Fastening | null,
-  jigs: readonly SetupJig[],
-  aids: readonly SetupAid[],
-): Likeness {
-  const places = fastening?.places ?? [];
-  const set = EDGES.filter((edge) => edge !== 'top' || jigs.some(({ edges }) => edges.includes('top')));
+/** A line for the guides of each variant, and one for each screw of the corner that has most. */
+function linesOf(variants: readonly Variant[]): number {
+  return variants.reduce((sum, { members: [first] }) => {
+    const screws = groupBy(first?.fastening?.places ?? [], ({ corner }) => `${corner.end} ${corner.hand}`);
+    return sum + 1 + Math.max(0, ...[...screws.values()].map(({ length }) => length));
+  }, 0);
+}
+
+const LETTERS = 'abcdefghi';
+
+/** A drawer as its jigs set it: those that it is set by, and what is left to the side adjuster. */
+function hungBy(wanted: DrawerFit, uses: readonly JigUse[]) {
+  const hanging = hangingOf(uses.map(({ edge, jig, adjustment }) => ({ edge, jigId: jig.id, adjustment })));
   return {
-    words: [
-      ...jigs.map(({ id, edges }) => `${id} ${edges.join(' ')}`),
-      ...aids.map(({ id, corners }) => `${id} ${corners.map(({ end, hand }) => `${end} ${hand}`).join(' ')}`),
-      fastening?.screw?.name ?? '',
-      ...places.map(({ corner: { hand, end }, index }) => `${hand} ${end} ${index}`),
-    ],
-    numbers: [
-      ...set.map((edge) => fit.overhang[edge]),
-      fit.frontThickness,
-      fit.boxFront,
-      fit.rules.backBevel.value,
-      fit.rules.startLow.value,
-      fastening?.holes?.pilotDiameter ?? 0,
-      fastening?.holes?.pilotDepth ?? 0,
-      fastening?.holes?.clearanceDiameter ?? 0,
-      ...places.flatMap(({ lean, fromSide, fromEnd }) => [lean.side, lean.rail, fromSide, fromEnd]),
-    ],
+    fit: hungFit(wanted, hanging),
+    sideways: sidewaysOf(hanging),
+    used: uses.filter(({ jig }) => hanging.jigIds.includes(jig.id)),
   };
 }
 
-const alike = (a: Likeness, b: Likeness): boolean =>
-  a.words.length === b.words.length &&
-  a.words.every((word, index) => word === b.words[index]) &&
-  a.numbers.length === b.numbers.length &&
-  a.numbers.every((value, index) => sameLength(value, b.numbers[index] ?? Infinity, SAME_OVERHANG));
+const jigsOf = (uses: readonly JigUse[]): readonly SetupJig[] =>
+  [...groupBy(uses, ({ jig }) => jig)].map(([{ id, kind, seats }, used]) => ({
+    id,
+    kind,
+    edges: used.map(({ edge }) => edge),
+    sets: used.map(({ overhang }) => overhang),
+    twoWay: seats.length > 1,
+  }));
+
+const setupAid = ({ jig, corner, places }: AidUse): SetupAid => ({
+  id: jig.id,
+  corner,
+  screws: places.map(({ index }) => index),
+  bores: jig.drilling?.bores.length ?? 0,
+});

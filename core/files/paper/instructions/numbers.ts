@@ -1,17 +1,16 @@
 import { depthStop } from '../../../fastening/depth-stop.ts';
 import type { Fastening, Holes } from '../../../fastening/types.ts';
 import type { LengthUnit } from '../../../order/types.ts';
-import { groupBy } from '../../../collections/group-by.ts';
 import { INCH } from '../../../units/inch-fraction.ts';
 import { formatLength } from '../../../units/format-length.ts';
-import { roundTo } from '../../../units/tolerances.ts';
+import { bitText } from '../bit-text.ts';
 import type { PaperWords } from '../words/en.ts';
-import { cornerText } from './corner-text.ts';
 import { sharedOverhangs } from './shared-overhangs.ts';
-import type { PaperSetup } from './types.ts';
+import { membersOf, type PaperSetup } from './types.ts';
 
 /** The numbers of a setup in the shop's unit: overhangs, screws, bit, depth stop, adjusters. */
-export function setupNumbers({ members }: PaperSetup, words: PaperWords): readonly string[] {
+export function setupNumbers(setup: PaperSetup, words: PaperWords): readonly string[] {
+  const members = membersOf(setup);
   const [first] = members;
   if (first === undefined) return [];
   const { fit, fastening } = first;
@@ -23,18 +22,28 @@ export function setupNumbers({ members }: PaperSetup, words: PaperWords): readon
       sheet.overhang(words.capitalEdges[edge], length(fit.overhang[edge])),
     ),
     ...(fastening === null ? [sheet.noScrew] : screwNumbers(fastening, words)),
-    start > 0 ? sheet.adjuster(length(start)) : sheet.adjusterMiddle,
+    start > 0
+      ? sheet.adjuster(length(start))
+      : start < 0
+        ? sheet.adjusterHigh(length(-start))
+        : sheet.adjusterMiddle,
+    ...(first.sideways === 0
+      ? []
+      : [sheet.adjusterSide(length(Math.abs(first.sideways)), sideWords(first.sideways, words))]),
   ];
 }
+
+/** Which way the front must go. */
+export const sideWords = (sideways: number, { edges }: PaperWords): string =>
+  sideways > 0 ? edges.right : edges.left;
 
 function screwNumbers(fastening: Fastening, words: PaperWords): readonly string[] {
   const { fit, places, screw, holes } = fastening;
   const { sheets: sheet } = words;
   if (screw === null || places.length === 0) return [sheet.noScrew];
-  const leaning = places.filter(({ angle, index }) => angle !== 0 && index === 0);
-  const bit = (mm: number) => formatLength(mm, fit.unit);
+  const bit = (mm: number) => bitText(mm, fit.unit, words);
   return [
-    sheet.screw(screw.name, places.length),
+    sheet.screw(screw.name),
     ...(holes === null
       ? []
       : [
@@ -42,14 +51,6 @@ function screwNumbers(fastening: Fastening, words: PaperWords): readonly string[
           ...(holes.clearanceDiameter > 0 ? [sheet.clearance(bit(holes.clearanceDiameter))] : []),
           sheet.depth(formatLength(bitLength(fastening, holes), fit.unit)),
         ]),
-    leaning.length === 0
-      ? sheet.straight
-      : sheet.angles(
-          sheet.list(
-            leaning.map(({ corner, angle }) => sheet.angle(cornerText(corner, words), roundTo(angle, 1))),
-          ),
-        ),
-    ...placeLines(fastening, words),
   ];
 }
 
@@ -66,24 +67,6 @@ export function bitLength({ fit, places }: Fastening, holes: Holes): number {
 /** mm. What is set or marked by hand is told to 1/32 in or 0.5 mm. */
 const STEP = { in: INCH / 32, mm: 0.5 } as const;
 
-/** Where the corner screws are; corners of one place together. */
-function placeLines({ fit, places }: Fastening, words: PaperWords): readonly string[] {
-  const { sheets: sheet } = words;
-  const at = (mm: number) => placeText(mm, fit.unit);
-  const groups = groupBy(
-    places.filter(({ index }) => index === 0),
-    ({ fromSide, fromEnd }) => `${at(fromSide)} ${at(fromEnd)}`,
-  );
-  return [...groups.values()].flatMap((group): readonly string[] => {
-    const [first] = group;
-    if (first === undefined) return [];
-    const names =
-      group.length === 4
-        ? sheet.allCorners
-        : sheet.list(group.map(({ corner }) => cornerText(corner, words)));
-    return [sheet.place(names, at(first.fromSide), at(first.fromEnd))];
-  });
-}
-
-const placeText = (mm: number, unit: LengthUnit): string =>
+/** The place of a screw, as it is marked by hand. */
+export const placeText = (mm: number, unit: LengthUnit): string =>
   formatLength(Math.round(mm / STEP[unit]) * STEP[unit], unit);

@@ -1,15 +1,14 @@
-import { CAUTIONS } from '../../../cautions/cautions.ts';
-import { formatLength } from '../../../units/format-length.ts';
 import { box, line, point, text } from '../page/draw.ts';
 import { listed, paragraph, type Column, type Flow } from '../page/paragraph.ts';
 import { STROKES } from '../page/strokes.ts';
 import type { Box, PaperItem, PaperPage, TextWidth } from '../page/types.ts';
 import { SHEET_SIZES } from '../sheet/sheet-sizes.ts';
 import type { PaperWords } from '../words/en.ts';
+import { cornerTable } from './corner-table.ts';
 import { memberTable } from './member-table.ts';
 import { setupNumbers } from './numbers.ts';
 import { pictureRow } from './picture-row.ts';
-import { sharedOverhangs } from './shared-overhangs.ts';
+import { overhangsToCheck } from './overhangs-to-check.ts';
 import { setupSteps } from './steps.ts';
 import type { PaperSetup, SeatPicture } from './types.ts';
 
@@ -34,7 +33,7 @@ const GUTTER = 7;
 const SIZES = [3.4, 3.2, 3, 2.8, 2.6, 2.4] as const;
 
 /** mm. The least height that pictures are given. */
-const PICTURES = 52;
+const PICTURES = 46;
 
 /**
  * One page for one setup, that prints on A4 and letter alike: its drawers, the pictures, what to do, the
@@ -46,7 +45,8 @@ export function setupPage(request: SetupPageOf): PaperPage {
   const top = inside.y + inside.h;
   const head = [
     text(words.sheets.heading(setup.number, of), point(inside.x, top - 6.5), 7, { bold: true }),
-    text(order, point(inside.x + inside.w, top - 6.5), 3.6, { anchor: 'end' }),
+    text(order, point(inside.x + inside.w, top - 5), 3.6, { anchor: 'end' }),
+    text(words.sheets.notToScale, point(inside.x + inside.w, top - 9.2), 2.8, { anchor: 'end' }),
   ];
   const table = memberTable(setup, { x: inside.x, top: top - 10, width: inside.w }, words, measure);
   const body = fitBody(setup, inside, table.bottom - PICTURES - 4, words, measure);
@@ -92,13 +92,25 @@ function bodyFrom(
 ): Flow {
   const half = (w - GUTTER) / 2;
   const sheet = words.sheets;
+  const table = cornerTable(setup, { x, top, width: w, size }, words, measure);
+  const below = table.bottom - size * 0.5;
   const left = { x, width: half, size };
   const right = { x: x + half + GUTTER, width: half, size };
-  const steps = section(sheet.steps, setupSteps(setup, words).map(numbered), { ...left, top }, measure);
-  const numbers = section(sheet.numbers, setupNumbers(setup, words).map(dashed), { ...right, top }, measure);
+  const steps = section(
+    sheet.steps,
+    setupSteps(setup, words).map(numbered),
+    { ...left, top: below },
+    measure,
+  );
+  const numbers = section(
+    sheet.numbers,
+    setupNumbers(setup, words).map(dashed),
+    { ...right, top: below },
+    measure,
+  );
   const cautions = section(
     sheet.cautions,
-    CAUTIONS.map(dashed),
+    sheet.cautionList.map(dashed),
     steps.bottom > numbers.bottom
       ? { ...left, top: steps.bottom - 2 }
       : { ...right, top: numbers.bottom - 2 },
@@ -107,7 +119,7 @@ function bodyFrom(
   const foot = Math.min(steps.bottom, numbers.bottom, cautions.bottom) - 2;
   const checks = checkList(setup, { x, width: w, size, top: foot }, words, measure);
   return {
-    items: [...steps.items, ...numbers.items, ...cautions.items, ...checks.items],
+    items: [...table.items, ...steps.items, ...numbers.items, ...cautions.items, ...checks.items],
     bottom: checks.bottom,
   };
 }
@@ -133,16 +145,9 @@ function section(title: string, list: readonly Point[], column: Column, measure:
 }
 
 /** What must hold before the next drawer, with boxes to tick. */
-function checkList({ members }: PaperSetup, column: Column, words: PaperWords, measure: TextWidth): Flow {
-  const [first] = members;
+function checkList(setup: PaperSetup, column: Column, words: PaperWords, measure: TextWidth): Flow {
   const { x, width, size, top } = column;
   const sheet = words.sheets;
-  const lengths =
-    first === undefined
-      ? ''
-      : sharedOverhangs(members)
-          .map((edge) => `${words.edges[edge]} ${formatLength(first.fit.overhang[edge], first.fit.unit)}`)
-          .join(', ');
   const heading = paragraph(
     sheet.checks,
     { ...column, size: size * 1.25, top: top - 2, bold: true },
@@ -150,7 +155,7 @@ function checkList({ members }: PaperSetup, column: Column, words: PaperWords, m
   );
   const items: PaperItem[] = [line(point(x, top), point(x + width, top), STROKES.rule), ...heading.items];
   let { bottom } = heading;
-  for (const check of [sheet.check(lengths), sheet.checkSquare, sheet.checkTip]) {
+  for (const check of [sheet.check(overhangsToCheck(setup, words)), sheet.checkSquare, sheet.checkTip]) {
     const flow = listed('', check, { ...column, top: bottom - size * 0.35 }, measure);
     items.push(box({ x, y: bottom - size * 1.4, w: size, h: size }, STROKES.thin), ...flow.items);
     bottom = flow.bottom;

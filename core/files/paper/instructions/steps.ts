@@ -1,52 +1,81 @@
 import { formatLength } from '../../../units/format-length.ts';
+import type { LengthUnit } from '../../../units/unit.ts';
 import type { PaperWords } from '../words/en.ts';
-import { cornerText } from './corner-text.ts';
-import type { PaperSetup, SetupAid } from './types.ts';
+import { sideWords } from './numbers.ts';
+import { membersOf, type PaperSetup, type SetupJig, type SetupVariant } from './types.ts';
 
 /** What to do, in order: with the setup's jigs, or over its paper template where no jig serves it. */
-export function setupSteps(
-  { jigs, aids, members: [first] }: PaperSetup,
-  words: PaperWords,
-): readonly string[] {
+export function setupSteps(setup: PaperSetup, words: PaperWords): readonly string[] {
+  const { jigs, variants } = setup;
+  const [first] = membersOf(setup);
   if (first === undefined) return [];
   const sheet = words.sheets;
+  const { unit } = first.fit;
   const start = first.fit.rules.startLow.value;
-  const { template } = first;
   const register =
     jigs.length > 0
-      ? [
-          ...jigs.map(({ id, edges }) =>
-            sheet.seat(id, edges.map((edge) => words.edges[edge]).join(words.and)),
-          ),
-          sheet.setBox,
-        ]
-      : template === null
+      ? [...jigs.map((jig) => seatStep(jig, unit, words)), sheet.setBox]
+      : first.template === null
         ? [sheet.measureIn]
-        : [sheet.paper(template), sheet.setOnPaper];
+        : [sheet.paper(templatesOf(setup).join(words.or)), sheet.setOnPaper];
   return [
     sheet.lay,
-    ...pullSteps(aids, words),
+    ...pullSteps(variants, words),
     ...register,
     sheet.clamp,
-    drilling(aids, words),
+    ...drillSteps(setup, words),
     sheet.drive,
     ...(jigs.length > 0 ? [sheet.lift] : []),
-    start > 0 ? sheet.hang(formatLength(start, first.fit.unit)) : sheet.hangMiddle,
+    start > 0
+      ? sheet.hang(formatLength(start, unit))
+      : start < 0
+        ? sheet.hangHigh(formatLength(-start, unit))
+        : sheet.hangMiddle,
+    ...(first.sideways === 0
+      ? []
+      : [sheet.hangSide(formatLength(Math.abs(first.sideways), unit), sideWords(first.sideways, words))]),
   ];
 }
 
-/** The pull's holes go right through the front, into a board below it, before the box is in the way. */
-function pullSteps(aids: readonly SetupAid[], { and, sheets }: PaperWords): readonly string[] {
-  const pulls = aids.filter(({ corners }) => corners.length === 0);
-  return pulls.length === 0 ? [] : [sheets.pulls(pulls.map(({ id }) => id).join(and))];
+const templatesOf = (setup: PaperSetup): readonly string[] => [
+  ...new Set(membersOf(setup).flatMap(({ template }) => template ?? [])),
+];
+
+/** How a jig of its kind is put on; a block of two widths also by what its upper label says. */
+function seatStep({ id, kind, edges, sets, twoWay }: SetupJig, unit: LengthUnit, words: PaperWords): string {
+  const { sheets: sheet } = words;
+  const at = edges.map((edge) => words.edges[edge]).join(words.and);
+  const seat = sheet.seats[kind] ?? sheet.seat;
+  const [set] = sets;
+  return twoWay && set !== undefined
+    ? `${seat(id, at)} ${sheet.labelUp(formatLength(set, unit))}`
+    : seat(id, at);
 }
 
-/** Through the guides of the setup, or free hand where it has none. */
-function drilling(aids: readonly SetupAid[], words: PaperWords): string {
-  const { sheets: sheet } = words;
-  const guides = aids.filter(({ corners }) => corners.length > 0);
-  const corners = (guide: SetupAid) => sheet.list(guide.corners.map((corner) => cornerText(corner, words)));
-  return guides.length === 0
-    ? sheet.drill
-    : sheet.guides(sheet.list(guides.map((guide) => sheet.guide(guide.id, corners(guide)))));
+/** The pull's holes go right through the front, into a board below it, before the box is in the way. */
+function pullSteps(variants: readonly SetupVariant[], { or, sheets }: PaperWords): readonly string[] {
+  const pulls = new Set(
+    variants.flatMap(({ aids }) => aids.filter(({ corner }) => corner === null).map(({ id }) => id)),
+  );
+  if (pulls.size === 0) return [];
+  const all = variants.every(({ aids }) => aids.some(({ corner }) => corner === null));
+  return [(all ? sheets.pulls : sheets.somePulls)([...pulls].join(or))];
+}
+
+/** Through guides where the table names one, and by its numbers where it does not. */
+function drillSteps(setup: PaperSetup, { sheets: sheet }: PaperWords): readonly string[] {
+  const members = membersOf(setup);
+  const screwed = members.some(({ fastening }) => (fastening?.places.length ?? 0) > 0);
+  if (!screwed) return [sheet.drill];
+  const guides = setup.variants.some(({ aids }) => aids.some(({ corner }) => corner !== null));
+  return [
+    ...(guides ? [sheet.guides] : []),
+    ...(setup.variants.some(hasByHand) ? [guides ? sheet.drillOthers : sheet.drillMarked] : []),
+  ];
+}
+
+/** Whether any screw of a variant has no bore of a guide. */
+function hasByHand({ aids, members: [first] }: SetupVariant): boolean {
+  const guided = aids.reduce((sum, { screws }) => sum + screws.length, 0);
+  return guided < (first?.fastening?.places.length ?? 0);
 }

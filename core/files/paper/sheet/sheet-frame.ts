@@ -19,6 +19,10 @@ export interface FrameOf {
   readonly measure: TextWidth;
 }
 
+/** mm. Sizes of the words about scale. */
+export const PRINT_TRUE = 2.9;
+const FOOT = 2.7;
+
 /** What stands at the foot of every page that is to scale: its id, what to print it at, and the two bars. */
 export function sheetFrame({
   area,
@@ -36,11 +40,11 @@ export function sheetFrame({
     ...scaleBars(words),
     text(id, point(7, 16.4), 4.2, { bold: true }),
     text(shorten(about, width - 7 - idWidth, 2.9, measure), point(7 + idWidth, 16.4), 2.9),
-    text(shorten(words.printTrue, width - 7, 2.7, measure), point(7, 11.9), 2.7),
+    text(shorten(words.printTrue, width - 7, PRINT_TRUE, measure), point(7, 11.9), PRINT_TRUE),
     ...words
       .foot(settings.factors)
       .map((line, index) =>
-        text(shorten(line, width - right, 2.4, measure), point(right, 7.4 - index * 3.2), 2.4),
+        text(shorten(line, width - right, FOOT, measure), point(right, 7.4 - index * 3.4), FOOT),
       ),
   ];
 }

@@ -1,10 +1,10 @@
 import type { LengthUnit } from '../../../order/types.ts';
-import { formatLength } from '../../../units/format-length.ts';
 import { formatSize } from '../../../units/format-size.ts';
 import { drawerName } from '../../../fit/name.ts';
 import { arrow, point } from '../page/draw.ts';
 import { STROKES } from '../page/strokes.ts';
 import type { Box, Note, TextWidth } from '../page/types.ts';
+import { bitText } from '../bit-text.ts';
 import type { PaperWords } from '../words/en.ts';
 import { foldNotes } from './fold-notes.ts';
 import { overhangLabels, type Labelled } from './overhang-labels.ts';
@@ -95,20 +95,20 @@ function titleLines({ id, fit, users }: Template, order: string, words: PaperWor
 }
 
 /** What the marks mean. */
-function markLines({ fastening }: Template, unit: LengthUnit, words: PaperWords): readonly BlockLine[] {
+function markLines({ fit, fastening }: Template, unit: LengthUnit, words: PaperWords): readonly BlockLine[] {
   const lines = [
     ...(fastening === null || fastening.places.length === 0
       ? [words.template.noScrews]
       : [
           words.template.cross(
-            fastening.holes === null ? null : formatLength(fastening.holes.pilotDiameter, unit),
+            fastening.holes === null ? null : bitText(fastening.holes.pilotDiameter, unit, words),
           ),
           words.template.circle(fastening.screw?.name ?? null),
         ]),
     ...(fastening === null || fastening.pullHoles.centers.length === 0
       ? []
-      : [words.template.pull(formatLength(fastening.pullHoles.diameter, unit))]),
-    ...words.template.lines,
+      : [words.template.pull(bitText(fastening.pullHoles.diameter, unit, words))]),
+    ...words.template.lines(fit.rules.backBevel.value !== 0),
   ];
   return lines.map((line) => ({ text: line, size: 3.2 }));
 }

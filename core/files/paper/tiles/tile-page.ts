@@ -1,8 +1,8 @@
-import { cross, line, point, text } from '../page/draw.ts';
+import { arrow, cross, line, point, text } from '../page/draw.ts';
 import { STROKES } from '../page/strokes.ts';
 import { holds, overlaps } from '../page/boxes.ts';
 import type { Box, PaperDrawing, PaperItem, PaperPage } from '../page/types.ts';
-import { sheetFrame, type FrameOf } from '../sheet/sheet-frame.ts';
+import { PRINT_TRUE, sheetFrame, type FrameOf } from '../sheet/sheet-frame.ts';
 import { matchMarks } from './match-marks.ts';
 import { miniMap, MINI_MAP } from './mini-map.ts';
 import { neighborsOf, SIDES, type Side } from './neighbors.ts';
@@ -49,10 +49,27 @@ export function tilePage(
           joinMarks(window, side, words.tiles.joins(pageName(id, neighbors[side] ?? tile, tiling))),
         ),
         ...(several ? miniMap(tiling, tile, { x: area.inside.w - MINI_MAP.w, y: 0, ...MINI_MAP }) : []),
+        ...leftArrow(area.inside.w - (several ? MINI_MAP.w + 3 : 0), frame),
         ...sheetFrame({ ...frame, id: name, free: several ? MINI_MAP.w + 3 : 0 }),
       ]),
     ],
   };
+}
+
+/** Which way the cabinet's left is, at the foot of every page, as far as there is room beside the other words. */
+function leftArrow(
+  end: number,
+  { words, measure }: Pick<FrameOf, 'words' | 'measure'>,
+): readonly PaperItem[] {
+  const [said = ''] = words.template.handed;
+  const [size, y, long] = [3.4, 11.6, 22];
+  const start = end - long - measure(said, size, true) - 4;
+  if (start < 9 + measure(words.printTrue, PRINT_TRUE, false)) return [];
+  const from = start + measure(said, size, true) + 2;
+  return [
+    text(said, point(start, y), size, { bold: true }),
+    ...arrow(point(from, y + 1.2), point(from + long, y + 1.2), 5, STROKES.cut),
+  ];
 }
 
 /** The notes of a page: those that are whole on it, and those that are whole on none and begin or end on it. */
@@ -66,12 +83,12 @@ const notesOn = ({ shows }: Tile, { notes = [] }: PaperDrawing, { tiles }: Tilin
 
 /** The edge of the window that a neighbour joins, with its name outside. */
 function joinMarks({ x, y, w, h }: Box, side: Side, words: string): readonly PaperItem[] {
-  const size = 2.6;
+  const size = 3;
   const edge = {
-    left: [point(x, y), point(x, y + h), point(x - 1.2, y + 0.7 * h), 90],
-    right: [point(x + w, y), point(x + w, y + h), point(x + w + 3.2, y + 0.7 * h), 90],
+    left: [point(x, y), point(x, y + h), point(x - 1.4, y + 0.7 * h), 90],
+    right: [point(x + w, y), point(x + w, y + h), point(x + w + 3.6, y + 0.7 * h), 90],
     above: [point(x, y + h), point(x + w, y + h), point(x + 0.3 * w, y + h + 1.4), 0],
-    below: [point(x, y), point(x + w, y), point(x + 0.3 * w, y - 3.2), 0],
+    below: [point(x, y), point(x + w, y), point(x + 0.3 * w, y - 3.6), 0],
   } as const;
   const [from, to, at, angle] = edge[side];
   return [line(from, to, STROKES.faint), text(words, at, size, { anchor: 'middle', angle })];

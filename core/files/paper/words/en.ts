@@ -1,3 +1,4 @@
+import { CAUTIONS } from '../../../cautions/cautions.ts';
 import type { Edge } from '../../../order/types.ts';
 
 type Words<Name extends string> = Readonly<Record<Name, string>>;
@@ -13,16 +14,19 @@ export const EN = {
   capitalEdges: { left: 'Cabinet left', right: 'Cabinet right', top: 'Top', bottom: 'Bottom' } as Words<Edge>,
 
   and: ' and ',
+  or: ' or ',
+  bitOr: (metric: string, inches: string): string => `${metric}, or ${inches}`,
 
   bars: {
     mm: '100 mm',
     inches: '4 in',
     both: '100 mm, 4 in on the other side',
   },
+  sheetNames: { either: 'A4 or letter', long: 'one long page' },
   printTrue: 'Print at 100 % (actual size), one-sided, with no “fit to page”.',
   foot: (factors: { readonly x: number; readonly y: number }): readonly string[] => [
     'Bars off? Set scaling to 100 %.',
-    'Still off? See the calibration page.',
+    'Still off? Calibration page.',
     factors.x === 1 && factors.y === 1
       ? 'Printer factors: x 1, y 1.'
       : `Printer factors: x ${factors.x}, y ${factors.y}.`,
@@ -30,7 +34,7 @@ export const EN = {
 
   tiles: {
     joins: (page: string): string => `joins ${page}`,
-    about: (drawers: string, order: string): string => `back view, cabinet left →   ${drawers}   ${order}`,
+    about: (drawers: string, order: string): string => `back view   ${drawers}   ${order}`,
   },
 
   template: {
@@ -57,7 +61,12 @@ export const EN = {
         : `Circle: its head, inside the box front. ${screw}`,
     pull: (diameter: string): string => `Cross in a small circle: pull hole, ${diameter}`,
     noScrews: 'No screws planned: mark your own inside the box.',
-    lines: ['Heavy line: box. Dashes: fold. Outer line: cut.'],
+    lines: (bevelled: boolean): readonly string[] => [
+      'Heavy line: box. Long dashes: fold. Outer line: cut.',
+      bevelled
+        ? 'Short dashes: inside of the box sides, and edge of the face.'
+        : 'Short dashes: inside of the box sides.',
+    ],
     fold: 'fold down over the edge',
   },
 
@@ -106,35 +115,61 @@ export const EN = {
     title: (order: string): string => `Instructions, ${order}`,
     label: (number: number): string => `Sheet ${number}`,
     heading: (number: number, of: number): string => `Setup ${number} of ${of}`,
-    columns: { drawer: 'Drawer', qty: 'Qty', front: 'Front', box: 'Box', template: 'Template' },
+    columns: {
+      name: 'Setup',
+      drawer: 'Drawer',
+      qty: 'Qty',
+      front: 'Front',
+      box: 'Box',
+      template: 'Template',
+    },
     more: (count: number): string => `and ${count} more: see the checklist`,
     notToScale: 'Pictures are not to scale.',
     picture: (jig: string, edges: string): string => `${jig}, ${edges}`,
-    pictureTemplate: (drawer: string): string => `Back view, ${drawer}`,
+    pictureTemplate: (drawer: string): string => `Front face down, ${drawer}`,
+    box: 'box',
     numbers: 'Numbers',
     overhang: (edge: string, length: string): string => `${edge} overhang: ${length}`,
-    screw: (name: string, count: number): string => `Screws: ${count} of ${name}`,
+    screw: (name: string): string => `Screws: ${name}`,
     pilot: (diameter: string): string => `Pilot bit: ${diameter}`,
     clearance: (diameter: string): string => `Clearance in the box front: ${diameter}`,
     depth: (depth: string): string =>
       `Depth stop: ${depth} of bit from the inside of the box front; with a drill guide, what is engraved on it`,
-    angles: (angles: string): string => `Lean of the screws: ${angles}`,
-    angle: (corner: string, degrees: number): string => `${corner} ${degrees}°`,
-    corner: (end: string, hand: string): string => `${end} ${hand}`,
-    straight: 'Screws go in straight',
-    place: (corners: string, side: string, end: string): string =>
-      `Screws at ${corners}: ${side} from the inside of the box side, ${end} from the box’s edge`,
-    allCorners: 'all four corners',
-    list: (items: readonly string[]): string => items.join(', '),
+    cornerHead: (end: string, hand: string): string => `${end}, ${hand}`,
+    screws: 'Screws at the corners of the box',
+    screwsAbout:
+      'Each corner: its drill guide, then for each screw its lean to the outside, how far from the inside of the box side, and how far up or down from the box’s edge.',
+    pull: 'Pull',
+    byHand: 'by hand',
+    firstBores: (guide: string, count: number): string =>
+      count === 1 ? `${guide}, first bore` : `${guide}, first ${count} bores`,
+    screwAt: (degrees: number, side: string, end: string, byHand: boolean): string =>
+      `${degrees}°  ${side} × ${end}${byHand ? ' by hand' : ''}`,
     noScrew:
       'No screw of the shop’s stock keeps all limits here: see what the program says of this drawer. Whatever you take must bite into solid wood and end well short of the face.',
     adjuster: (startLow: string): string =>
       `Adjusters: set the height to its lowest and the rest to the middle before you begin. The front starts ${startLow} low on purpose.`,
+    adjusterHigh: (high: string): string =>
+      `Adjusters: set them all to the middle before you begin. The shared jig hangs the front ${high} high.`,
+    adjusterSide: (length: string, way: string): string =>
+      `Side adjuster: move the front ${length} to the ${way}. The shared jig sets it off by that.`,
     adjusterMiddle: 'Adjusters: set them all to the middle before you begin.',
     steps: 'Steps',
     lay: 'Lay the front face down on a clean, soft, flat bench. The cabinet’s left is now at your right.',
     seat: (jig: string, edges: string): string =>
-      `Seat jig ${jig} at the ${edges} edge: hook its lip behind the edge and push until the whole lip touches.`,
+      `Seat jig ${jig} at the ${edges} edge and push until the whole lip touches.`,
+    /** By the kind of jig. */
+    seats: {
+      'bottom fence': (jig, edges) =>
+        `Seat jig ${jig} at the ${edges} edge: hook its lip behind the edge and push until the whole lip touches.`,
+      'side spacer': (jig, edges) =>
+        `Seat jig ${jig} at the ${edges} edge: hook its lip behind the edge and push until the whole lip touches.`,
+      'step profile': (jig, edges) =>
+        `Seat jig ${jig} at the ${edges} edge: stand it on the back of the front, press its lip flat to the edge and hold it there. Set one end of the edge, then move it to the other.`,
+      'corner fence': (jig, edges) =>
+        `Seat jig ${jig} over the lower corner (${edges}): hook both lips behind the edges and push until both touch.`,
+    } as Readonly<Record<string, (jig: string, edges: string) => string>>,
+    labelUp: (length: string): string => `The label on top must say ${length}.`,
     setBox:
       'Stand the box on the back of the front, its front down, and slide it until it touches every jig along the whole face.',
     paper: (template: string): string =>
@@ -144,19 +179,30 @@ export const EN = {
     setOnPaper: 'Stand the box on the template, its front down, with its walls on the heavy line.',
     clamp: 'Clamp the box to the front. Check that nothing has moved.',
     drill: 'Set the depth stop. Drill the pilot holes from inside the box.',
-    guide: (guide: string, corners: string): string => `${guide} ${corners}`,
-    guides: (guides: string): string =>
-      `Seat each drill guide in its corner of the box (${guides}). Set the depth stop that is engraved on it, and drill the pilot holes through its bores.`,
+    drillMarked:
+      'Mark the screws inside the box by the table. Set the depth stop and drill the pilot holes from inside the box.',
+    guides:
+      'Seat each drill guide of the table in its corner of the box. Set the depth stop that is engraved on it, and drill the pilot holes through its bores.',
+    drillOthers:
+      'Where the table says “by hand”, mark the screw inside the box by its numbers and drill it with the depth stop set.',
     pulls: (templates: string): string =>
-      `Put a flat scrap board under the front. Hook ${templates} over its edges, clamp it, and drill the pull’s holes right through into the board.`,
+      `Put a flat scrap board under the front. Hook pull template ${templates} over its edges, clamp it, and drill the pull’s holes right through into the board.`,
+    somePulls: (templates: string): string =>
+      `Where the table names a pull template (${templates}): put a flat scrap board under the front, hook the template over its edges, clamp it, and drill the pull’s holes right through into the board.`,
     drive: 'Drive the screws until they are snug, and no further.',
     lift: 'Slide the jigs straight out. Keep them for the next drawer of this setup.',
     hang: (startLow: string): string =>
       `Hang the drawer. Its front sits ${startLow} low: raise it with the height adjusters until its gaps are even.`,
+    hangHigh: (high: string): string =>
+      `Hang the drawer. Its front sits ${high} high: lower it with the height adjusters until its gaps are even.`,
+    hangSide: (length: string, way: string): string =>
+      `Move the front ${length} to the ${way} with the side adjuster: the shared jig set it off by that.`,
     hangMiddle: 'Hang the drawer and even out its gaps with the adjusters.',
     cautions: 'Take care',
+    cautionList: CAUTIONS,
     checks: 'Check before the next drawer',
     check: (lengths: string): string => `Overhangs measured at both ends of each edge: ${lengths}`,
+    othersInTable: 'others as listed above',
     checkTip: 'No screw shows or bulges at the face',
     checkSquare: 'Box square to the front, screws snug',
   },
@@ -179,6 +225,8 @@ export const EN = {
     },
     each: (index: number, of: number): string => `${index} of ${of}`,
     none: '–',
+    legend:
+      'L and R: cabinet left and right, for someone who faces the closed cabinet. B and T: bottom and top.',
   },
 };
 

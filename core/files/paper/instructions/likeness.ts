@@ -1,0 +1,58 @@
+import type { Fastening } from '../../../fastening/types.ts';
+import type { DrawerFit } from '../../../fit/types.ts';
+import { EDGES } from '../../../order/types.ts';
+import { sameLength, SAME_OVERHANG } from '../../../units/tolerances.ts';
+import type { SetupAid, SetupJig } from './types.ts';
+
+/** What two drawers must have in common to be told of together: words to the letter, numbers within a tolerance. */
+export interface Likeness {
+  readonly words: readonly string[];
+  readonly numbers: readonly number[];
+}
+
+/**
+ * What makes drawers one setup: jigs, what they set, wood, screw and bit. Of the overhangs only those that a jig sets;
+ * without jigs, all but the top one, which is left over.
+ */
+export function setupLikeness(
+  fit: DrawerFit,
+  fastening: Fastening | null,
+  jigs: readonly SetupJig[],
+  sideways: number,
+): Likeness {
+  const set = EDGES.filter((edge) =>
+    jigs.length === 0 ? edge !== 'top' : jigs.some(({ edges }) => edges.includes(edge)),
+  );
+  return {
+    words: [...jigs.map(({ id, edges }) => `${id} ${edges.join(' ')}`), fastening?.screw?.name ?? ''],
+    numbers: [
+      ...set.map((edge) => fit.overhang[edge]),
+      fit.frontThickness,
+      fit.boxFront,
+      fit.rules.backBevel.value,
+      fit.rules.startLow.value,
+      sideways,
+      fastening?.holes?.pilotDiameter ?? 0,
+      fastening?.holes?.pilotDepth ?? 0,
+      fastening?.holes?.clearanceDiameter ?? 0,
+    ],
+  };
+}
+
+/** What makes drawers of a setup one variant: guides, and the places of all screws. */
+export function variantLikeness(fastening: Fastening | null, aids: readonly SetupAid[]): Likeness {
+  const places = fastening?.places ?? [];
+  return {
+    words: [
+      ...aids.map(({ id, corner }) => `${id} ${corner === null ? '' : `${corner.end} ${corner.hand}`}`),
+      ...places.map(({ corner: { hand, end }, index }) => `${hand} ${end} ${index}`),
+    ],
+    numbers: places.flatMap(({ lean, fromSide, fromEnd }) => [lean.side, lean.rail, fromSide, fromEnd]),
+  };
+}
+
+export const alike = (a: Likeness, b: Likeness): boolean =>
+  a.words.length === b.words.length &&
+  a.words.every((word, index) => word === b.words[index]) &&
+  a.numbers.length === b.numbers.length &&
+  a.numbers.every((value, index) => sameLength(value, b.numbers[index] ?? Infinity, SAME_OVERHANG));

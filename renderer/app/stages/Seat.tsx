@@ -1,0 +1,39 @@
+import { useMemo } from 'react';
+import { aidScene } from '../../../core/scene/aid-scene.ts';
+import { seatScene } from '../../../core/scene/seat-scene.ts';
+import { SeatView } from '../../seat/SeatView.tsx';
+import { useProgram } from '../../store/use-program.ts';
+import { useReducedMotion } from '../useReducedMotion.ts';
+
+/** Lets a browser's own tools, and `npm run speed`, see when a picture of the seat was drawn. */
+function markPicture(): void {
+  performance.clearMarks('seat-picture');
+  performance.mark('seat-picture');
+}
+
+export function Seat() {
+  const { rowId, jigId } = useProgram(({ selection }) => selection);
+  const fit = useProgram(({ designed }) => (rowId === null ? undefined : designed?.fits[rowId]));
+  const jig = useProgram(({ designed }) => designed?.jigs.find(({ id }) => id === jigId));
+  const uses = useProgram(({ designed }) => designed?.uses);
+  const aids = useProgram(({ designed }) => designed?.aids);
+  const machine = useProgram(({ draft }) => draft.machine);
+  const standard = useProgram(({ draft }) => draft.standard);
+  const fastening = useProgram(({ designed }) => (rowId === null ? undefined : designed?.fastenings[rowId]));
+  const { unit, theme } = useProgram(({ view }) => view);
+  const reducedMotion = useReducedMotion();
+  const scene = useMemo(() => {
+    if (fit === undefined || jig === undefined) return null;
+    const own = (uses ?? []).filter((use) => use.rowId === rowId && use.jigId === jig.id);
+    if (own.length > 0) {
+      return seatScene({ fit, jig, uses: own, machine, box: standard.box, fastening: fastening ?? null });
+    }
+    const aid = (aids ?? []).find((one) => one.rowId === rowId && one.jigId === jig.id);
+    return aid === undefined || fastening === undefined
+      ? null
+      : aidScene({ fastening, jig, corner: aid.corner, standard, machine });
+  }, [fit, jig, uses, aids, rowId, machine, standard, fastening]);
+  return (
+    <SeatView scene={scene} unit={unit} theme={theme} reducedMotion={reducedMotion} onFrame={markPicture} />
+  );
+}
