@@ -49,10 +49,14 @@ export function columnNamed(header: string): OrderColumn | undefined {
   return ORDER_COLUMNS.find((column) => column === name);
 }
 
+/** Characters of a header that are compared: no column's name is longer. */
+const LONGEST_HEADER = 100;
+
 /** A header in lower case with underscores, to compare. */
 export const plainHeader = (header: string): string =>
   header
     .trim()
+    .slice(0, LONGEST_HEADER)
     .toLowerCase()
     .replace(/[\s_-]+/g, '_');
 

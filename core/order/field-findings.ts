@@ -1,7 +1,7 @@
 import type { z } from 'zod';
 import type { Finding } from '../findings/finding.ts';
 import { error } from '../findings/make.ts';
-import { quoteText } from './quote-text.ts';
+import { printable, quoteText, shownText } from './quote-text.ts';
 
 /** The file of a JSON document, and the path of fields down to it when it stands inside another. */
 export interface DocumentPlace {
@@ -19,12 +19,22 @@ export function fieldFindings(
   code: string,
   { file, within = [] }: DocumentPlace,
 ): readonly Finding[] {
-  return issues.map((issue) => {
+  const told = issues.slice(0, MOST_TOLD).map((issue) => {
     const field = [...within, ...pathWords(issue.path, json)].join('.');
     const where = field === '' ? 'The document' : `Field ${field}`;
-    return error(code, `${where}: ${whatIsWrong(issue, json)}.`, field === '' ? { file } : { file, field });
+    return error(
+      code,
+      `${where}: ${printable(whatIsWrong(issue, json))}.`,
+      field === '' ? { file } : { file, field },
+    );
   });
+  if (issues.length <= MOST_TOLD) return told;
+  const message = `The document has ${issues.length - MOST_TOLD} faults more; mend these first.`;
+  return [...told, error(code, message, { file })];
 }
+
+/** Faults of one document that are worth telling. */
+const MOST_TOLD = 1000;
 
 /** A path through a JSON document: a list's item goes by its name, or by its index from 0. */
 function pathWords(path: readonly PropertyKey[], json: unknown): readonly string[] {
@@ -33,7 +43,7 @@ function pathWords(path: readonly PropertyKey[], json: unknown): readonly string
   for (const key of path) {
     here = child(here, key);
     const name = typeof key === 'number' ? child(here, 'name') : undefined;
-    words.push(typeof name === 'string' && name !== '' ? name : String(key));
+    words.push(shownText(typeof name === 'string' && name !== '' ? name : String(key)));
   }
   return words;
 }
@@ -60,12 +70,21 @@ function whatIsWrong(issue: z.core.$ZodIssue, json: unknown): string {
         ? `it is missing; write ${accepted}`
         : `it is ${shown(read)}; write ${accepted}`;
     }
+    case 'unrecognized_keys':
+      // Our own schemas have said which fields they take.
+      return issue.message.startsWith('unknown') ? issue.message : `unknown ${unknownKeys(issue.keys)}`;
     case 'invalid_key':
       return 'the name is empty; write a name';
     default:
       return issue.message;
   }
 }
+
+/** Keys of a document that nobody may have meant to be read, as many as a message can hold. */
+export const unknownKeys = (keys: readonly string[]): string =>
+  [...keys.slice(0, MOST_KEYS).map(quoteText), ...(keys.length > MOST_KEYS ? ['and more'] : [])].join(', ');
+
+const MOST_KEYS = 8;
 
 const KINDS: Readonly<Record<string, string>> = {
   string: 'a text in quotation marks',

@@ -1,4 +1,5 @@
 import type { Refusal } from '../units/parse-number.ts';
+import { quoteText } from './quote-text.ts';
 import { didYouMean } from './suggest.ts';
 import type { FrontConstruction } from './types.ts';
 
@@ -46,7 +47,7 @@ export function readFrontClauses(plain: string): FrontClauses | Refusal {
   const [head = '', ...cuts] = rest
     .split(/(?<=^| )(rails?|thinnest|cope|mit(?:re|er))(?= |$)/i)
     .map((text) => text.trim());
-  if (kind === 'slab' && head !== '') return refuse(`after slab stands “${head}”; write ${form}`);
+  if (kind === 'slab' && head !== '') return refuse(`after slab stands ${quoteText(head)}; write ${form}`);
   if (kind === 'five-piece' && head === '') {
     return refuse('the width of its frame is missing; write one, such as five-piece 2-1/4 in');
   }
@@ -57,7 +58,7 @@ export function readFrontClauses(plain: string): FrontClauses | Refusal {
     if (!ALLOWED[kind].includes(clause)) return refuse(`${kind} takes no ${clause}; write ${form}`);
     if (found[clause] !== undefined) return refuse(`${clause} stands twice; write ${form}`);
     if (text !== '' && (clause === 'cope' || clause === 'mitre')) {
-      return refuse(`after ${clause} stands “${text}”; write ${form}`);
+      return refuse(`after ${clause} stands ${quoteText(text)}; write ${form}`);
     }
     found[clause] = text;
   }

@@ -11,6 +11,17 @@ export interface Header {
   readonly findings: readonly Finding[];
 }
 
+/** Cells of a header that names something: a spreadsheet with more than these is no order. */
+const MOST_COLUMNS = 100;
+
+/** A header of so many columns that none is worth reading; undefined when there are not. */
+export function tooManyColumns({ row, cells }: CsvRecord, file: string): Finding | undefined {
+  const columns = 1 + cells.findLastIndex((cell) => cell.trim() !== '');
+  if (columns <= MOST_COLUMNS) return undefined;
+  const message = `Row ${row}, the header, has ${columns} columns; ${MOST_COLUMNS} are read at most, of which an order has ${ORDER_COLUMNS.length}: ${ORDER_COLUMNS.join(', ')}.`;
+  return error('order/too-many-columns', message, { file, row }, { columns, most: MOST_COLUMNS });
+}
+
 /** Reads a header in any order and case, and reports unknown, repeated, unnamed and missing columns. */
 export function readHeader(header: CsvRecord, file: string): Header {
   const at = { file, row: header.row };

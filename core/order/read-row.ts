@@ -58,6 +58,16 @@ const WRITE_WHAT: Readonly<Partial<Record<OrderColumn, string>>> = {
   opening_h: "the opening's height, such as 6 in",
 };
 
+/** Characters of any cell; each kind of cell takes far fewer. */
+const LONGEST_CELL = 5000;
+
+const tooLong = ({ length }: string) =>
+  ({
+    ok: false,
+    code: 'order/too-long',
+    reason: `it has ${length} characters; no cell takes more than ${LONGEST_CELL}, and most far fewer`,
+  }) as const;
+
 /** Reads every cell of a row and reports every one that is wrong. `columns` are those that the file has. */
 export function readRow(
   raw: RawRow,
@@ -75,7 +85,7 @@ export function readRow(
       }
       return undefined;
     }
-    const result = read(text, terms);
+    const result = text.length > LONGEST_CELL ? tooLong(text) : read(text, terms);
     if (result.ok) return result.value;
     findings.push(
       error(result.code, `${placeWords(at)} reads ${quoteText(text)}: ${result.reason}.`, at, { read: text }),

@@ -1,10 +1,10 @@
 import type { Finding } from '../findings/finding.ts';
 import { error } from '../findings/make.ts';
 import { REQUIRED_COLUMNS, type OrderColumn } from './columns.ts';
-import { lexCsv, type LexedCsv } from './lex-csv.ts';
+import { lexCsv, MOST_ROWS, type LexedCsv } from './lex-csv.ts';
 import { rawFromRecord } from './raw-from-record.ts';
 import type { RawRow } from './raw-row.ts';
-import { readHeader } from './read-header.ts';
+import { readHeader, tooManyColumns } from './read-header.ts';
 
 /** The cells of a CSV file under their columns, before any is read. */
 export interface CsvTable {
@@ -32,6 +32,8 @@ export function readTable(text: string, file: string): CsvTable {
     const empty = lexed.broken.length === 0 ? [error('order/empty', EMPTY, { file })] : [];
     return { ...NOTHING, findings: [...broken, ...empty] };
   }
+  const tooWide = tooManyColumns(header, file);
+  if (tooWide !== undefined) return { ...NOTHING, findings: [...broken, tooWide] };
   const { columns, findings } = readHeader(header, file);
   const none = records.length === 0 && broken.length === 0 ? [noDrawers(header.row, file)] : [];
   const read = records.map((record) => rawFromRecord(record, columns, file, lexed.delimiter));
@@ -41,7 +43,7 @@ export function readTable(text: string, file: string): CsvTable {
     raws: read.flatMap(({ raw }) => (raw === undefined ? [] : [raw])),
     rows: [...lexed.broken, ...records].map(({ row }) => row),
     faultyRows: cellFaults.flatMap(({ at }) => at.row ?? []),
-    findings: [...broken, ...findings, ...none, ...cellFaults],
+    findings: [...broken, ...findings, ...none, ...cellFaults, ...tooManyRows(lexed, file)],
   };
 }
 
@@ -52,6 +54,12 @@ const noDrawers = (row: number, file: string): Finding =>
     file,
     row,
   });
+
+function tooManyRows({ tooManyAt: row }: LexedCsv, file: string): readonly Finding[] {
+  if (row === undefined) return [];
+  const message = `Row ${row}: reading stopped here, after ${MOST_ROWS} rows with something in them, which is all that an order may have; split it into several orders.`;
+  return [error('order/too-many-rows', message, { file, row }, { most: MOST_ROWS })];
+}
 
 function brokenQuotes({ broken, stoppedAt }: LexedCsv, file: string): readonly Finding[] {
   const findings = broken.map(({ row, kind }) => {

@@ -1,3 +1,6 @@
+/** Characters that are compared: no known word is longer. */
+const LONGEST_WORD = 100;
+
 /**
  * The known word that a mistyped one most likely means: one or two letters off, or one beginning with
  * the other; undefined when nothing is near.
@@ -5,7 +8,7 @@
  * @example suggest('opning_w', ['opening_w', 'opening_h']) // 'opening_w'
  */
 export function suggest<Word extends string>(word: string, known: readonly Word[]): Word | undefined {
-  const typed = word.toLowerCase();
+  const typed = word.slice(0, LONGEST_WORD).toLowerCase();
   // Two slips are near in a long word and a different word in a short one.
   const allowed = typed.length >= 6 ? 2 : 1;
   let best: { readonly word: Word; readonly distance: number } | undefined;

@@ -4,6 +4,7 @@ import type { MachineProfile } from '../machine/profile.ts';
 import type { OrderColumn } from '../order/columns.ts';
 import type { LengthUnit } from '../order/types.ts';
 import type { ShopStandard } from '../rules/types.ts';
+import type { Unread, UnreadFields } from './unread.ts';
 
 /** One line of an order while it is being worked on: the text of its cells, right or not. */
 export interface DraftRow {
@@ -11,6 +12,8 @@ export interface DraftRow {
   readonly id: string;
   /** Trimmed text; an empty cell is absent. */
   readonly cells: Readonly<Partial<Record<OrderColumn, string>>>;
+  /** Fields of the drawer in its project file that the program does not read; absent when there are none. */
+  readonly unread?: UnreadFields;
 }
 
 /** An order in work with all that its jigs depend on: what a project file holds. */
@@ -26,4 +29,6 @@ export interface Draft {
   readonly registration: Registration;
   /** Whether drawers of different overhangs share jigs. */
   readonly sharing: JigSharing;
+  /** Fields of its project file that the program does not read; absent when there are none. */
+  readonly unread?: Unread;
 }

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { forEachColumn } from '../order/columns.ts';
+import { MOST_ROWS } from '../order/lex-csv.ts';
 import { nameFault } from '../order/name.ts';
 import { strict } from '../rules/standard-fields.ts';
 
@@ -25,6 +26,8 @@ const SHARING = 'write "each", "fewest", or a whole number of jigs, 1 or more';
 /** `each`, `fewest`, or how many jigs the shop is willing to make. */
 const sharing = z.union([z.enum(['each', 'fewest']), z.int().min(1, SHARING)], SHARING);
 
+const TOO_MANY = `there are more than ${MOST_ROWS} drawers; split the order into several`;
+
 /** The document of a project, whose rows, standard and machine are still text. */
 const documentSchema = (name: z.ZodType<string>) =>
   strict({
@@ -34,7 +37,7 @@ const documentSchema = (name: z.ZodType<string>) =>
       name,
       date: z.string().exactOptional(),
       unit: z.enum(['in', 'mm']),
-      drawers: z.array(drawer),
+      drawers: z.array(z.unknown()).max(MOST_ROWS, TOO_MANY).pipe(z.array(drawer)),
     }),
     standard: z.unknown(),
     machine: z.unknown().optional(),

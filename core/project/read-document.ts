@@ -1,7 +1,9 @@
 import { z } from 'zod';
 import type { Finding, Outcome } from '../findings/finding.ts';
+import { hasErrors } from '../findings/make.ts';
 import { checkFormat } from '../order/check-format.ts';
 import { ORDER_COLUMNS, type OrderColumn } from '../order/columns.ts';
+import { defined } from '../order/defined.ts';
 import { fieldFindings } from '../order/field-findings.ts';
 import type { Registration } from '../jigs/plan-types.ts';
 import type { JigSharing } from '../jigs/sharing/types.ts';
@@ -17,6 +19,7 @@ import {
   type DrawerDocument,
   type ProjectDocument,
 } from './project-schema.ts';
+import { splitUnread, type Unread, type UnreadFields } from './unread.ts';
 
 const FORMAT = {
   format: PROJECT_FORMAT,
@@ -28,6 +31,8 @@ const FORMAT = {
 /** The cells of a drawer, trimmed, and the row of the file that it came from, if it says so. */
 export interface DocumentRow {
   readonly row: number;
+  /** Fields that the program does not read, when there are any. */
+  readonly unread?: UnreadFields;
   readonly cells: Readonly<Partial<Record<OrderColumn, string>>>;
 }
 
@@ -40,6 +45,7 @@ export interface ReadDocument {
   readonly machine?: MachineProfile;
   readonly registration?: Registration;
   readonly sharing?: JigSharing;
+  readonly unread: Unread;
 }
 
 const versionSchema = z.object({ version: z.int() });
@@ -54,21 +60,34 @@ export function readDocument(
 ): Outcome<ReadDocument | null> {
   const format = checkFormat(json, FORMAT, { file });
   if (format !== undefined) return { value: null, findings: [format] };
-  const document = versionSchema.parse(json).version === 1 ? projectFrom1(json) : json;
-  const read = schema.safeParse(document);
+  const split = splitUnread(versionSchema.parse(json).version === 1 ? projectFrom1(json) : json, file);
+  const read = schema.safeParse(split.read);
   if (!read.success) {
-    return { value: null, findings: fieldFindings(read.error.issues, document, 'project/field', { file }) };
+    const wrong = fieldFindings(read.error.issues, split.read, 'project/field', { file });
+    return { value: null, findings: [...wrong, ...split.findings] };
   }
   const { drawers, ...order } = read.data.order;
   const standard = parseStandard(read.data.standard, file, ['standard']);
   const machine =
     read.data.machine === undefined ? undefined : parseMachine(read.data.machine, file, ['machine']);
-  const findings = [...checkOrder(order), ...standard.findings, ...(machine?.findings ?? [])];
-  if (standard.value === null || machine?.value === null) return { value: null, findings };
+  const findings = [
+    ...split.findings,
+    ...checkOrder(order),
+    ...standard.findings,
+    ...(machine?.findings ?? []),
+  ];
+  if (standard.value === null || machine?.value === null || hasErrors(split.findings)) {
+    return { value: null, findings };
+  }
   return {
     value: {
       order,
-      rows: drawers.map((drawer) => ({ row: drawer.row ?? 0, cells: cellsOf(drawer) })),
+      rows: drawers.map((drawer, index) => ({
+        row: drawer.row ?? 0,
+        cells: cellsOf(drawer),
+        ...defined({ unread: split.unreadOfDrawers.get(index) }),
+      })),
+      unread: split.unread,
       standard: standard.value,
       ...(machine === undefined ? {} : { machine: machine.value }),
       ...(read.data.jigs === undefined ? {} : { registration: read.data.jigs }),

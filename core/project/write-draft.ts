@@ -7,6 +7,8 @@ import { writeDocument } from './write-document.ts';
 export const writeDraft = (draft: Draft): string =>
   writeDocument({ ...draft, order: draft }, draft.rows.map(drawerDocument));
 
-/** The cells in the order of the columns. */
-const drawerDocument = ({ cells }: DraftRow): object =>
-  defined(Object.fromEntries(ORDER_COLUMNS.map((column) => [column, cells[column]])));
+/** The cells in the order of the columns, then what is not read. */
+const drawerDocument = ({ cells, unread }: DraftRow): object => ({
+  ...defined(Object.fromEntries(ORDER_COLUMNS.map((column) => [column, cells[column]]))),
+  ...unread,
+});

@@ -36,7 +36,7 @@ export function plainLengthText(text: string): string {
     .replace(/[\s\u200b\u2060\ufeff]+/g, ' ')
     .replace(/[\u2044\u2215\uff0f]/g, '/')
     .replace(
-      /([⁰¹²³⁴-⁹]+) ?\/ ?([₀-₉]+)/g,
+      /(?<![⁰¹²³⁴-⁹])([⁰¹²³⁴-⁹]+) ?\/ ?([₀-₉]+)/g,
       (_, top: string, under: string) => ` ${digits(top, RAISED)}/${digits(under, LOWERED)}`,
     )
     .replace(/[½⅓⅔¼¾⅕-⅞⅐⅑⅒]/g, (character) => ` ${VULGAR[character] ?? character}`)

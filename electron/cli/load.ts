@@ -8,11 +8,13 @@ import type { JigSharing } from '../../core/jigs/sharing/types.ts';
 import type { Order } from '../../core/order/types.ts';
 import type { MachineProfile } from '../../core/machine/profile.ts';
 import { parseMachine } from '../../core/machine/parse-machine.ts';
+import { readJson } from '../../core/order/read-json.ts';
 import { parseStandard } from '../../core/rules/parse-standard.ts';
 import type { ShopStandard } from '../../core/rules/types.ts';
 import { decodeText } from '../../shared/decode-text.ts';
 import { extensionOf, PROJECT_EXTENSIONS } from '../../shared/document-kinds.ts';
 import { MACHINES, STANDARDS } from '../../shared/library.ts';
+import { MAX_DOCUMENT_BYTES, tooLarge } from '../files/read-document.ts';
 import type { Call } from './arguments.ts';
 import { BadCall } from './output.ts';
 
@@ -101,11 +103,10 @@ async function loadNamed<T>(
 }
 
 function parseJson(text: string, path: string): unknown {
-  try {
-    return JSON.parse(text);
-  } catch (problem) {
-    throw new BadCall(`${path} is not JSON: ${problem instanceof Error ? problem.message : String(problem)}`);
-  }
+  const { value, findings } = readJson(text, path);
+  const [fault] = findings;
+  if (fault !== undefined) throw new BadCall(`${path} is not JSON that can be read. ${fault.message}`);
+  return value;
 }
 
 /** The text of a file; throws `BadCall` with what hinders it. */
@@ -118,6 +119,8 @@ export async function readTextFile(path: string): Promise<string> {
     };
     throw new BadCall(`cannot read ${path}: ${why[problem.code ?? ''] ?? problem.message}`);
   });
+  if (bytes.length > MAX_DOCUMENT_BYTES)
+    throw new BadCall(`cannot read ${path}: it ${tooLarge(bytes.length)}`);
   const decoded = decodeText(bytes);
   if (!decoded.ok) throw new BadCall(`cannot read ${path}: ${decoded.reason}`);
   return decoded.text;

@@ -3,6 +3,13 @@ import { join } from 'node:path';
 import { unzipSync } from 'fflate';
 import { z } from 'zod';
 import { MANIFEST_FORMAT } from '../../core/files/manifest.ts';
+import { readDocument } from './read-document.ts';
+
+/** Bytes. One that lists ten thousand files has below 2 MiB. */
+const MAX_MANIFEST_BYTES = 16 * 1024 * 1024;
+
+/** Bytes of a zip that is looked into; larger ones are none that this program writes. */
+const MAX_ZIP_BYTES = 1024 * 1024 * 1024;
 
 /** A folder or zip that this program wrote. */
 export interface EarlierOutput {
@@ -22,7 +29,10 @@ const manifestSchema = z.object({
 
 /** Reads the manifest of a folder and looks whether its files are there; null for anything that is not ours. */
 export async function earlierFolder(path: string): Promise<EarlierOutput | null> {
-  const text = await readFile(join(path, 'manifest.json'), 'utf8').catch(() => '');
+  const text = await readDocument(join(path, 'manifest.json')).then(
+    (bytes) => new TextDecoder().decode(bytes),
+    () => '',
+  );
   return judge(text, (file) =>
     stat(join(path, file)).then(
       (found) => (found.isFile() ? found.size : null),
@@ -33,7 +43,11 @@ export async function earlierFolder(path: string): Promise<EarlierOutput | null>
 
 /** The same of a zip, whose files lie in one folder within it. */
 export async function earlierZip(path: string): Promise<EarlierOutput | null> {
-  const bytes = await readFile(path).catch(() => null);
+  const size = await stat(path).then(
+    (found) => (found.isFile() ? found.size : Infinity),
+    () => Infinity,
+  );
+  const bytes = size <= MAX_ZIP_BYTES ? await readFile(path).catch(() => null) : null;
   if (bytes === null) return null;
   const sizes = new Map<string, number>();
   let found: Uint8Array | undefined;
@@ -43,7 +57,8 @@ export async function earlierZip(path: string): Promise<EarlierOutput | null> {
         filter({ name, originalSize }) {
           const within = name.slice(name.indexOf('/') + 1);
           sizes.set(within, originalSize);
-          return within === 'manifest.json';
+          // A small zip can say that it holds more than the machine has room for.
+          return within === 'manifest.json' && originalSize <= MAX_MANIFEST_BYTES;
         },
       }),
     );

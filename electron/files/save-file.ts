@@ -11,7 +11,10 @@ const USUAL_MODE = 0o644;
 /** Calls that a test replaces by failing ones. */
 export interface SaveSteps {
   readonly rename: (from: string, to: string) => Promise<void>;
+  readonly write: (handle: FileHandle, bytes: Uint8Array) => Promise<void>;
 }
+
+const STEPS: SaveSteps = { rename, write: (handle, bytes) => handle.writeFile(bytes) };
 
 /**
  * Saves a file whole or not at all: a temporary file beside it, flushed, then renamed over it. The file that
@@ -21,15 +24,16 @@ export async function saveFile(
   path: string,
   bytes: Uint8Array,
   mode?: number,
-  steps: SaveSteps = { rename },
+  given: Partial<SaveSteps> = {},
 ): Promise<void> {
+  const steps = { ...STEPS, ...given };
   const target = await resolveLinks(resolve(path));
   const folder = dirname(target);
   const temporary = join(folder, temporaryName(basename(target), 'new'));
   const kept = await modeOf(target);
   const handle = await open(temporary, 'wx', mode ?? kept ?? USUAL_MODE);
   try {
-    await fill(handle, bytes, mode ?? kept);
+    await fill(handle, mode ?? kept, () => steps.write(handle, bytes));
     await retry(() => steps.rename(temporary, target));
   } catch (problem) {
     await rm(temporary, { force: true });
@@ -40,11 +44,11 @@ export async function saveFile(
   await clearLeftOvers(target).catch(() => undefined);
 }
 
-async function fill(handle: FileHandle, bytes: Uint8Array, mode: number | undefined): Promise<void> {
+async function fill(handle: FileHandle, mode: number | undefined, write: () => Promise<void>): Promise<void> {
   try {
     // The mode that a file is opened with is narrowed by the umask.
     if (mode !== undefined) await handle.chmod(mode);
-    await handle.writeFile(bytes);
+    await write();
     await handle.sync();
   } finally {
     await handle.close();

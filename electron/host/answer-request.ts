@@ -21,6 +21,8 @@ export interface HostParts {
 export async function answerRequest(parts: HostParts, request: IncomingMessage): Promise<PageAnswer> {
   const { method = '', url = '', headers } = request;
   const [pathname = '', query = ''] = url.split('?', 2);
+  // Of two host names the language's own reader gives the first alone, where RFC 9112, 3.2, asks for a refusal.
+  if ((request.headersDistinct['host'] ?? []).length !== 1) return plain(400, 'Name one host.');
   const away = turnAway({ method, pathname, headers }, parts.lock);
   if (away !== null) return plain(away.status, away.reason);
   if (method === 'POST') return answerPost(parts, request, pathname, query);

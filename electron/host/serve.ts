@@ -15,6 +15,21 @@ const ADDRESS = '127.0.0.1';
 
 const MEBIBYTE = 1024 * 1024;
 
+/** How long the host waits for what it is sent, ms. A page on the same machine needs a moment. */
+export interface Patience {
+  /** For the head of a request. */
+  readonly head: number;
+  /** For the whole request. */
+  readonly whole: number;
+  /** How often it looks. */
+  readonly every: number;
+}
+
+const PATIENCE: Patience = { head: 15_000, whole: 120_000, every: 5000 };
+
+/** Bytes of a request's head; a larger one is answered by 431. */
+const MAX_HEAD_BYTES = 16 * 1024;
+
 export interface HostPlaces {
   /** Folder of the built page. */
   readonly page: string;
@@ -29,7 +44,11 @@ export interface Host {
 }
 
 /** Serves the page and answers its messages until it is stopped. Port 0 takes any that is free. */
-export async function serve({ page, recovery }: HostPlaces, port = 0): Promise<Host> {
+export async function serve(
+  { page, recovery }: HostPlaces,
+  port = 0,
+  patience: Patience = PATIENCE,
+): Promise<Host> {
   const uploads = createShelf(8, 64 * MEBIBYTE);
   const downloads = createShelf(16, 256 * MEBIBYTE);
   const router = createRouter({
@@ -39,7 +58,14 @@ export async function serve({ page, recovery }: HostPlaces, port = 0): Promise<H
     about: { version: packageJson.version, platform: 'browser' },
   });
   const key = randomBytes(32).toString('hex');
-  const server = createServer((request, response) => {
+  const options = {
+    headersTimeout: patience.head,
+    requestTimeout: patience.whole,
+    connectionsCheckingInterval: patience.every,
+    maxHeaderSize: MAX_HEAD_BYTES,
+    requireHostHeader: true,
+  };
+  const server = createServer(options, (request, response) => {
     const authority = `${ADDRESS}:${portOf(server)}`;
     answerRequest({ page, lock: { authority, key }, router, uploads, downloads }, request)
       .catch(() => plain(500, 'The host could not answer; the program goes on.'))

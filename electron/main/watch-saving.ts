@@ -7,7 +7,7 @@ export const watchSaving = (documents: Documents, notSaved: () => void): Documen
     let saved = false;
     try {
       const file = await documents.save(...request);
-      saved = file !== null;
+      saved = file !== null && !('changedOutside' in file);
       return file;
     } finally {
       if (!saved) notSaved();

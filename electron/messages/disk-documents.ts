@@ -1,9 +1,11 @@
 import { stat } from 'node:fs/promises';
 import { basename, dirname, extname, resolve } from 'node:path';
 import { extensionOf, PROJECT_EXTENSIONS } from '../../shared/document-kinds.ts';
+import { exists } from '../files/exists.ts';
+import { keepPrevious } from '../files/keep-previous.ts';
 import { hashOf, readDocument } from '../files/read-document.ts';
 import { reasonOf, Refusal } from '../files/refusal.ts';
-import { saveFile } from '../files/save-file.ts';
+import { saveFile, type SaveSteps } from '../files/save-file.ts';
 import type { Grants } from './grants.ts';
 import type { Documents, DocumentState } from './ports.ts';
 import type { RecentPaths } from './recent.ts';
@@ -24,6 +26,8 @@ export interface DiskDocumentParts {
   readonly changed: (state: DocumentState) => void;
   /** A document was opened or saved: menus and the system's own list may want to know. */
   readonly used: (path: string) => void;
+  /** Calls that a test replaces by failing ones. */
+  readonly steps?: Partial<SaveSteps>;
 }
 
 /** Documents as files of the disk. */
@@ -43,13 +47,17 @@ export function diskDocuments(parts: DiskDocumentParts): Documents {
       const bytes = await readDocument(path);
       return { ...(await use(path, bytes)), bytes };
     },
-    async save(handle, suggestedName, text) {
+    async save(handle, suggestedName, text, replaceChanged = false) {
       const known = handle === null ? null : granted(grants, handle);
       const path = holdsSameKind(known, suggestedName) ? known : await askPlace(dialogs, suggestedName);
       if (path === null) return null;
       const bytes = Buffer.from(text, 'utf8');
+      if (path === known && !replaceChanged && (await isChanged(path, hashes.get(path)))) {
+        return { changedOutside: basename(path) };
+      }
       try {
-        await saveFile(path, bytes);
+        await keepPrevious(path);
+        await saveFile(path, bytes, undefined, parts.steps);
       } catch (problem) {
         throw new Refusal(`${basename(path)} cannot be saved: ${reasonOf(problem)}`);
       }
@@ -64,6 +72,14 @@ export function diskDocuments(parts: DiskDocumentParts): Documents {
     },
     changed: parts.changed,
   };
+}
+
+/** Whether a file is there and no longer what it was; one that is gone is written anew. */
+async function isChanged(path: string, before: string | undefined): Promise<boolean> {
+  if (before === undefined || !(await exists(path))) return false;
+  // What cannot be read any more, or has grown too large, is no longer what it was.
+  const now = await readDocument(path).then(hashOf, () => null);
+  return now !== before;
 }
 
 function granted(grants: Grants, handle: string): string {

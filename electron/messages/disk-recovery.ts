@@ -2,7 +2,7 @@ import { mkdir, readdir, readFile, rename, rm, stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import { z } from 'zod';
 import type { Tab } from '../../shared/contract/tab.ts';
-import { hashOf } from '../files/read-document.ts';
+import { hashOf, readDocument } from '../files/read-document.ts';
 import { saveFile } from '../files/save-file.ts';
 import type { Grants } from './grants.ts';
 import type { Recovery, Snapshot } from './ports.ts';
@@ -109,7 +109,7 @@ async function readSnapshot(file: string, grants: Grants): Promise<Snapshot | nu
   const read = text === null ? null : FILE.safeParse(parse(text));
   if (read === null || !read.success) return null;
   const { name, path, saved, text: content } = read.data;
-  const now = path === null ? null : await readFile(path).then(hashOf, () => null);
+  const now = path === null ? null : await readDocument(path).then(hashOf, () => null);
   const same = path !== null && saved !== null && now === saved;
   return { name, handle: same ? grants.grant(path) : null, text: content };
 }

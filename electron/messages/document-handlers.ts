@@ -22,10 +22,11 @@ export function documentHandlers({ documents, recovery }: Ports): Handlers<Docum
       if (!decoded.ok) throw new Refusal(`${file.name}: ${decoded.reason}`);
       return { ok: true, cancelled: false, name: file.name, handle: file.handle, text: decoded.text };
     },
-    async 'document.save'({ tab, handle, suggestedName, text }) {
+    async 'document.save'({ tab, handle, suggestedName, text, replaceChanged = false }) {
       checkText(text);
-      const saved = await documents.save(handle, suggestedName, text);
+      const saved = await documents.save(handle, suggestedName, text, replaceChanged);
       if (saved === null) return { ok: true, cancelled: true };
+      if ('changedOutside' in saved) return { ok: true, cancelled: true, ...saved };
       if (tab !== null) await recovery.settle(tab);
       return { ok: true, cancelled: false, ...saved };
     },

@@ -21,6 +21,11 @@ export interface SavedFile {
   readonly download?: string;
 }
 
+/** A file that another program, or another machine, has written to since it was read or written here. */
+export interface ChangedOutside {
+  readonly changedOutside: string;
+}
+
 export interface RecentDocument {
   readonly handle: string;
   readonly name: string;
@@ -34,7 +39,13 @@ export interface DocumentState {
 
 export interface Documents {
   readonly open: (source: string | null) => Promise<OpenedFile | null>;
-  readonly save: (handle: string | null, suggestedName: string, text: string) => Promise<SavedFile | null>;
+  /** `replaceChanged`: also a file that was changed outside; else such a one is left and told. */
+  readonly save: (
+    handle: string | null,
+    suggestedName: string,
+    text: string,
+    replaceChanged?: boolean,
+  ) => Promise<SavedFile | ChangedOutside | null>;
   readonly recent: () => Promise<readonly RecentDocument[]>;
   readonly changed: (state: DocumentState) => void;
 }

@@ -1,4 +1,6 @@
 import type { z } from 'zod';
+import { fieldFindings } from '../../core/order/field-findings.ts';
+import { quoteText } from '../../core/order/quote-text.ts';
 import { CHANNELS, type Channel } from '../../shared/contract/channels.ts';
 import { MESSAGES, type Reply } from '../../shared/contract/messages.ts';
 import { reasonOf } from '../files/refusal.ts';
@@ -35,7 +37,7 @@ export function createRouter(ports: Ports): Router {
   };
   return {
     async answer(channel, request) {
-      if (!isChannel(channel)) return failure(`there is no message "${channel.slice(0, 40)}"`);
+      if (!isChannel(channel)) return failure(`there is no message ${quoteText(channel)}`);
       return answerOne(channel, handlers[channel], request);
     },
     close: output.close,
@@ -52,8 +54,8 @@ async function answerOne<C extends Channel>(
   const schema = SCHEMAS[channel];
   const read = schema.request.safeParse(request);
   if (!read.success) {
-    const [issue] = read.error.issues;
-    return failure(`${channel}: ${issue?.path.join('.') || 'request'}: ${issue?.message ?? 'wrong'}`);
+    const [wrong] = fieldFindings(read.error.issues, request, 'message/field', { file: channel });
+    return failure(`${channel}: ${(wrong?.message ?? 'the request is wrong').replace(/\.$/, '')}`);
   }
   try {
     const reply = schema.reply.safeParse(await handler(read.data));

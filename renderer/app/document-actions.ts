@@ -1,4 +1,5 @@
 import type { Finding } from '../../core/findings/finding.ts';
+import { readJson } from '../../core/order/read-json.ts';
 import { draftFromCsv } from '../../core/project/draft-from-csv.ts';
 import type { Draft } from '../../core/project/draft.ts';
 import { parseDraft } from '../../core/project/parse-draft.ts';
@@ -14,6 +15,7 @@ import { send } from '../transport/send.ts';
 import { openTabs, ownTab } from '../transport/tab.ts';
 import { useNotices } from './notices.ts';
 import { ask } from './Question.tsx';
+import { saveAsking, type HowToSave } from './save-asking.ts';
 
 const tell = (text: string): void => useNotices.getState().tell(text);
 
@@ -35,12 +37,16 @@ async function mayLeave(): Promise<boolean> {
 export async function save(askWhere: boolean): Promise<boolean> {
   settle();
   const { draft, file } = useProgram.getState();
-  const reply = await send('document.save', {
-    tab: await ownTab(),
-    handle: askWhere ? null : file.handle,
-    suggestedName: file.name ?? `${draft.name}.${PROJECT_EXTENSIONS[0]}`,
-    text: writeDraft(draft),
-  });
+  const tab = await ownTab();
+  const saveOnce = (how: HowToSave): Promise<Reply<'document.save'>> =>
+    send('document.save', {
+      tab,
+      handle: how.askWhere ? null : file.handle,
+      suggestedName: file.name ?? `${draft.name}.${PROJECT_EXTENSIONS[0]}`,
+      text: writeDraft(draft),
+      replaceChanged: how.replaceChanged,
+    });
+  const reply = await saveAsking(saveOnce, ask, askWhere);
   if (!reply.ok) tell(`Not saved: ${reply.reason}`);
   if (!reply.ok || reply.cancelled) return false;
   markSaved(draft, { name: reply.name, handle: reply.handle });
@@ -63,9 +69,16 @@ export async function openReply(reply: Reply<'document.open'>): Promise<void> {
   const isProject = !isOrder(name);
   // A CSV file is read, not written to: saving asks for a project file's place.
   openDraft(read.draft, isProject ? { name, handle } : { name: null, handle: null });
-  const faults = errors.length === 0 ? '' : ` ${errors.map(({ message }) => message).join(' ')}`;
-  tell(`${isProject ? 'Opened' : 'Read the rows of'} ${name}.${faults}`);
+  const told = read.findings.map(({ message }) => message);
+  const shown = [
+    ...told.slice(0, MOST_TOLD),
+    ...(told.length > MOST_TOLD ? [`And ${told.length - MOST_TOLD} more.`] : []),
+  ];
+  tell([`${isProject ? 'Opened' : 'Read the rows of'} ${name}.`, ...shown].join(' '));
 }
+
+/** Findings that one notice can hold. */
+const MOST_TOLD = 5;
 
 const isOrder = (name: string): boolean => ORDER_EXTENSIONS.some((known) => known === extensionOf(name));
 
@@ -81,13 +94,9 @@ function readDocument(text: string, file: string): ReadDocument {
     const { value, findings } = draftFromCsv(text, { file, name, unit, standard, machine, registration });
     return { draft: value.rows.length === 0 && findings.length > 0 ? null : value, findings };
   }
-  let json: unknown;
-  try {
-    json = JSON.parse(text);
-  } catch {
-    return { draft: null, findings: [] };
-  }
-  const { value, findings } = parseDraft(json, file, { machine, registration });
+  const json = readJson(text, file);
+  if (json.findings.length > 0) return { draft: null, findings: json.findings };
+  const { value, findings } = parseDraft(json.value, file, { machine, registration });
   return { draft: value, findings };
 }
 
@@ -112,8 +121,10 @@ export async function offerKept(): Promise<void> {
   const tab = await ownTab();
   const { document } = await send('document.kept', { tab, open: await openTabs() });
   if (document === null) return;
-  const { draft } = readDocument(document.text, document.name);
-  if (draft === null) return;
+  const { draft, findings } = readDocument(document.text, document.name);
+  if (draft === null) {
+    return tell(`Work from an earlier time cannot be brought back: ${findings[0]?.message ?? document.name}`);
+  }
   const chosen = await ask(
     'Work from an earlier time',
     `"${draft.name}" was not saved when the program last ended.`,

@@ -6,13 +6,13 @@ import { draftFromCsv } from '../../core/project/draft-from-csv.ts';
 import type { Draft } from '../../core/project/draft.ts';
 import { parseStandard } from '../../core/rules/parse-standard.ts';
 import type { ShopStandard } from '../../core/rules/types.ts';
-import { MACHINES, STANDARDS } from '../../shared/library.ts';
+import { FIRST_MACHINE, FIRST_STANDARD } from '../../shared/beginning.ts';
 
 /** The shop standard that a new order begins with. */
-export const firstStandard = (): ShopStandard => sound(parseStandard, STANDARDS);
+export const firstStandard = (): ShopStandard => sound(parseStandard, FIRST_STANDARD);
 
 /** The machine profile that a new order begins with. */
-export const firstMachine = (): MachineProfile => sound(parseMachine, MACHINES);
+export const firstMachine = (): MachineProfile => sound(parseMachine, FIRST_MACHINE);
 
 /** The demo order, which is open at the first start. */
 export function demoDraft(): Draft {
@@ -41,12 +41,11 @@ export const emptyDraft = (): Draft => ({
   sharing: 'each',
 });
 
-/** The first of the library, which comes with the program and is right. */
+/** What comes with the program is right. */
 function sound<T>(
   parse: (json: unknown, file: string) => Outcome<T | null>,
-  library: Readonly<Record<string, unknown>>,
+  { name, json }: typeof FIRST_STANDARD,
 ): T {
-  const [[name, json] = ['', undefined]] = Object.entries(library);
   const { value, findings } = parse(json, name);
   if (value === null) throw new Error(findings.map(({ message }) => message).join(' '));
   return value;

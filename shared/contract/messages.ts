@@ -29,6 +29,13 @@ const saved = z.strictObject({
   download: z.string().optional(),
 });
 
+/** Not saved: the file has become another since it was read or written here, and `replaceChanged` was not set. */
+const changedOutside = z.strictObject({
+  ok: z.literal(true),
+  cancelled: z.literal(true),
+  changedOutside: z.string(),
+});
+
 const tabId = z.string().regex(TAB_ID, 'must be a UUID in small letters');
 const tab = z.strictObject({ id: tabId, browser: tabId });
 
@@ -45,7 +52,8 @@ export const MESSAGES = {
   },
   /**
    * Saves whole or not at all. Without a handle it asks where. `tab`: whose unsaved work this is; null for
-   * what is kept beside the order.
+   * what is kept beside the order. A file that another program wrote to since is not replaced, unless
+   * `replaceChanged` says so; the reply then has its name as `changedOutside`.
    */
   'document.save': {
     request: z.strictObject({
@@ -53,8 +61,9 @@ export const MESSAGES = {
       handle: z.string().nullable(),
       suggestedName: z.string(),
       text: z.string(),
+      replaceChanged: z.boolean().exactOptional(),
     }),
-    reply: z.union([saved, cancelled, failure]),
+    reply: z.union([saved, changedOutside, cancelled, failure]),
   },
   'document.recent': {
     request: z.strictObject({}),

@@ -1,10 +1,12 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { describe, expect, test } from 'vitest';
+import configuration from '../../electron-builder.config.ts';
 import { startProgram } from '../../electron/main/program.ts';
 import { SCHEMES } from '../../electron/main/scheme.ts';
 import { windowOptions } from '../../electron/main/window-options.ts';
 import { SECURITY_HEADERS } from '../../electron/pages/security-headers.ts';
+import packageJson from '../../package.json';
 import { temporaryFolder } from '../cli/temporary.ts';
 import { makePage } from './fakes/page.ts';
 import { cancellable, fakeShell } from './fakes/shell.ts';
@@ -49,7 +51,9 @@ describe('security checklist', () => {
       navigateOnDragDrop: false,
       devTools: false,
     });
-    expect(webPreferences).not.toHaveProperty('enableBlinkFeatures');
+    for (const name of ['enableBlinkFeatures', 'disableBlinkFeatures', 'additionalArguments', 'session']) {
+      expect(webPreferences).not.toHaveProperty(name);
+    }
   });
 
   test.each([
@@ -131,6 +135,28 @@ describe('security checklist', () => {
   test('15: nothing is handed to the system to open', () => {
     const opening = sources('electron').filter(([, text]) => /openExternal|openPath/.test(text));
     expect(opening.map(([file]) => file)).toEqual([]);
+  });
+
+  test('11, 12: no page of ours has a web view or asks for pop-ups', () => {
+    const asking = sources('renderer').filter(([, text]) =>
+      /<webview|allowpopups|window\.open\(/i.test(text),
+    );
+    expect(asking.map(([file]) => file)).toEqual([]);
+  });
+
+  test('1, 4, 6, 8: no switch, session or handler anywhere takes back what the settings say', () => {
+    const WEAKER =
+      /commandLine|fromPartition|fromPath\(|setCertificateVerifyProc|certificate-error|no-sandbox|disable-web-security|ignore-certificate|remote-debugging|bypassCSP|loadFile\(|webRequest/;
+    const weaker = sources('electron').filter(([, text]) => WEAKER.test(text));
+    expect(weaker.map(([file]) => file)).toEqual([]);
+  });
+
+  test('16: one exact version of Electron is named, and it is the one that is built with', () => {
+    const { electron } = packageJson.devDependencies;
+    expect(electron).toMatch(/^\d+\.\d+\.\d+$/);
+    const lock: unknown = JSON.parse(readFileSync(join(ROOT, 'package-lock.json'), 'utf8'));
+    expect(lock).toHaveProperty(['packages', 'node_modules/electron', 'version'], electron);
+    expect(configuration.electronVersion ?? electron).toBe(electron);
   });
 
   test('18: the scheme is standard and secure, and goes past no policy', () => {

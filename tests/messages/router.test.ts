@@ -108,6 +108,19 @@ describe('documents', () => {
     expect(calls).toEqual([]);
   });
 
+  test('a save of a file that was changed outside settles nothing, and says so', async () => {
+    const { ports, calls } = memoryPorts();
+    const changed = async () => ({ changedOutside: 'a.overhang' });
+    const router = createRouter({ ...ports, documents: { ...ports.documents, save: changed } });
+    const save = { tab: TAB, handle: 'h', suggestedName: 'a.overhang', text: '{}' };
+    expect(await router.answer('document.save', save)).toEqual({
+      ok: true,
+      cancelled: true,
+      changedOutside: 'a.overhang',
+    });
+    expect(calls).toEqual([]);
+  });
+
   test('a save of what is kept beside the order settles nothing', async () => {
     const { ports, calls } = memoryPorts();
     const save = { tab: null, handle: null, suggestedName: 'laser.json', text: '{}' };
@@ -122,7 +135,7 @@ describe('documents', () => {
       const keep = { tab: { ...TAB, id }, name: 'a', handle: null, text: '{}' };
       expect(await router.answer('document.keep', keep)).toEqual({
         ok: false,
-        reason: 'document.keep: tab.id: must be a UUID in small letters',
+        reason: 'document.keep: Field tab.id: must be a UUID in small letters',
       });
     },
   );

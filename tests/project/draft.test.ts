@@ -119,11 +119,9 @@ describe('parseDraft', () => {
       expect(value).toBeNull();
       return findings.map(({ at }) => at.field);
     };
-    expect(refused({ ...document(), order: { name: 7, unit: 'ft', drawers: [{ depth: '1' }] } })).toEqual([
-      'order.name',
-      'order.unit',
-      'order.drawers.0',
-    ]);
+    expect(
+      refused({ ...document(), order: { name: 7, unit: 'ft', drawers: [{ opening_width: '1' }] } }),
+    ).toEqual(['order.name', 'order.unit', 'order.drawers.0.opening_width']);
     expect(refused({ ...document(), jigs: 'side' })).toEqual(['jigs']);
     expect(refused({ ...document(), version: 3 })).toEqual(['version']);
     expect(refused({ ...document(), machine: { format: 'x' } })).toEqual(['machine.format']);

@@ -4,6 +4,8 @@ import { z } from 'zod';
 import { fitOrder } from '../../core/fit/fit-order.ts';
 import { parseDraft } from '../../core/project/parse-draft.ts';
 import { parseProject } from '../../core/project/parse-project.ts';
+import { PROJECT_VERSION } from '../../core/project/project-schema.ts';
+import { writeDraft } from '../../core/project/write-draft.ts';
 import { writeProject } from '../../core/project/write-project.ts';
 import { readMachine } from '../jigs/setups.ts';
 import { readStandard } from '../rules/read-standard.ts';
@@ -70,5 +72,23 @@ describe('parseDraft(a version 1 project)', () => {
     expect(findings).toEqual([]);
     expect(value?.rows).toHaveLength(FITS.length);
     expect(value?.rows[0]?.cells.pull).toBe('bar 96 mm');
+  });
+});
+
+describe('parseDraft(a version 2 project), as it was written when version 2 began', () => {
+  const defaults = { machine: readMachine('laser-6'), registration: 'edge' } as const;
+
+  test('is read without findings, and written again as the very same bytes', () => {
+    const text = readFileSync(new URL('./samples/project-2.json', import.meta.url), 'utf8');
+    const { value, findings } = parseDraft(JSON.parse(text), 'old.json', defaults);
+    expect(findings).toEqual([]);
+    expect(value).toMatchObject({ name: 'Boathouse', registration: 'corner', sharing: 'fewest' });
+    expect(value === null ? '' : writeDraft(value)).toBe(text);
+  });
+
+  test('there is a sample of every version up to the present one', () => {
+    for (let version = 1; version <= PROJECT_VERSION; version += 1) {
+      expect(read(`project-${version}.json`)).toMatchObject({ format: 'overhang-project', version });
+    }
   });
 });

@@ -106,7 +106,11 @@ describe('parseProject', () => {
 
   test('names the path of a field that is wrong in the order', () => {
     const json = document();
-    json.order = { name: ' ', unit: 'ft', drawers: [{ ...drawer, depth: 22, row: -1 }, 7, { qty: true }] };
+    json.order = {
+      name: ' ',
+      unit: 'ft',
+      drawers: [{ ...drawer, finish: 22, lefft: 1, row: -1 }, 7, { qty: true }],
+    };
     expect(refused(json)).toEqual([
       ['project/field', 'order.name', 'Field order.name: it is empty; write a name.'],
       ['project/field', 'order.unit', 'Field order.unit: it is “ft”; write "in" or "mm".'],
@@ -115,13 +119,18 @@ describe('parseProject', () => {
         'order.drawers.0.row',
         'Field order.drawers.0.row: it is below 0; write a row of 0 or more.',
       ],
-      [
-        'project/field',
-        'order.drawers.0',
-        'Field order.drawers.0: unknown “depth”; the fields here are row, cabinet, drawer, qty, style, opening_w, opening_h, room, cabinet_kind, column, position, left, right, top, bottom, front_w, front_h, box_w, box_h, box_d, front, front_thickness, species, box_side, box_front, pull, note.',
-      ],
       ['project/field', 'order.drawers.1', 'Field order.drawers.1: it is 7; write an object in braces.'],
       ['project/field', 'order.drawers.2.qty', 'Field order.drawers.2.qty: write a text or a number.'],
+      [
+        'project/unread',
+        'order.drawers.0.finish',
+        'Field order.drawers.0.finish: this program does not read “finish”; it stays in the file as it is.',
+      ],
+      [
+        'project/field',
+        'order.drawers.0.lefft',
+        'Field order.drawers.0.lefft: there is no “lefft”; did you mean left? The fields here are row, cabinet, drawer, qty, style, opening_w, opening_h, room, cabinet_kind, column, position, left, right, top, bottom, front_w, front_h, box_w, box_h, box_d, front, front_thickness, species, box_side, box_front, pull, note.',
+      ],
     ]);
   });
 

@@ -1,0 +1,21 @@
+/** Pieces of the addresses that the page asks the host for. */
+export const PATHS = [
+  '/',
+  '/message/',
+  'app.about',
+  'document.open',
+  '/upload',
+  '?name=',
+  'a.csv',
+  '/download/',
+  '..',
+  '%2e',
+  '%2f',
+  '\\',
+  'http://127.0.0.1:8080',
+  '/assets',
+  '.js',
+  '#',
+  '*',
+  '00000000-0000-4000-8000-000000000000',
+];
