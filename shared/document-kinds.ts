@@ -10,3 +10,7 @@ export const extensionOf = (name: string): string =>
 
 /** Whether a file may be opened at all, by its name. */
 export const isDocumentName = (name: string): boolean => ALL.has(extensionOf(name));
+
+/** Whether a file is an order's table, by its name; others are projects. */
+export const isOrderFile = (name: string): boolean =>
+  ORDER_EXTENSIONS.some((known) => known === extensionOf(name));

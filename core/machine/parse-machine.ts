@@ -1,12 +1,10 @@
 import { z } from 'zod';
 import type { Outcome } from '../findings/finding.ts';
-import { hasErrors } from '../findings/make.ts';
 import { checkFormat } from '../order/check-format.ts';
-import { fieldFindings } from '../order/field-findings.ts';
-import { checkMachine } from './check-machine.ts';
 import type { MachineProfile } from './profile.ts';
-import { MACHINE_FORMAT, MACHINE_VERSION, machineSchema } from './machine-schema.ts';
+import { MACHINE_FORMAT, MACHINE_VERSION } from './machine-schema.ts';
 import { machineFrom1 } from './migrate/1-to-2.ts';
+import { parseCurrentMachine } from './parse-current-machine.ts';
 
 const FORMAT = { format: MACHINE_FORMAT, version: MACHINE_VERSION, what: 'machine profile', code: 'machine' };
 
@@ -25,12 +23,5 @@ export function parseMachine(
   const format = checkFormat(json, FORMAT, place);
   if (format !== undefined) return { value: null, findings: [format] };
   const { version } = headSchema.parse(json);
-  const document = version === 1 ? machineFrom1(json) : json;
-  const read = machineSchema.safeParse(document);
-  if (!read.success) {
-    return { value: null, findings: fieldFindings(read.error.issues, document, 'machine/field', place) };
-  }
-  const { format: _format, version: _version, ...profile } = read.data;
-  const findings = checkMachine(profile, place);
-  return { value: hasErrors(findings) ? null : profile, findings };
+  return parseCurrentMachine(version === 1 ? machineFrom1(json) : json, place);
 }

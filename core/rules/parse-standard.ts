@@ -1,11 +1,9 @@
 import { z } from 'zod';
 import type { Outcome } from '../findings/finding.ts';
-import { hasErrors } from '../findings/make.ts';
 import { checkFormat } from '../order/check-format.ts';
-import { fieldFindings } from '../order/field-findings.ts';
-import { checkStandard } from './check-standard.ts';
 import { standardFrom1 } from './migrate/1-to-2.ts';
-import { STANDARD_FORMAT, STANDARD_SCHEMAS, STANDARD_VERSION } from './standard-schema.ts';
+import { parseCurrentStandard } from './parse-current-standard.ts';
+import { STANDARD_FORMAT, STANDARD_VERSION } from './standard-schema.ts';
 import type { ShopStandard } from './types.ts';
 
 const FORMAT = {
@@ -29,14 +27,6 @@ export function parseStandard(
   const place = { file, within };
   const format = checkFormat(json, FORMAT, place);
   if (format !== undefined) return { value: null, findings: [format] };
-  // Without a unit its own finding is enough to stop; the rest is then checked as inches.
   const { version, unit } = headSchema.parse(json);
-  const document = version === 1 ? standardFrom1(json, unit) : json;
-  const read = STANDARD_SCHEMAS[unit].safeParse(document);
-  if (!read.success) {
-    return { value: null, findings: fieldFindings(read.error.issues, document, 'rules/field', place) };
-  }
-  const { format: _format, version: _version, ...standard } = read.data;
-  const findings = checkStandard(standard, place);
-  return { value: hasErrors(findings) ? null : standard, findings };
+  return parseCurrentStandard(version === 1 ? standardFrom1(json, unit) : json, place);
 }

@@ -1,10 +1,6 @@
-import type { Finding } from '../../core/findings/finding.ts';
-import { readJson } from '../../core/order/read-json.ts';
-import { draftFromCsv } from '../../core/project/draft-from-csv.ts';
 import type { Draft } from '../../core/project/draft.ts';
-import { parseDraft } from '../../core/project/parse-draft.ts';
 import { writeDraft } from '../../core/project/write-draft.ts';
-import { extensionOf, ORDER_EXTENSIONS, PROJECT_EXTENSIONS } from '../../shared/document-kinds.ts';
+import { isOrderFile, PROJECT_EXTENSIONS } from '../../shared/document-kinds.ts';
 import type { Reply } from '../../shared/contract/messages.ts';
 import { markSaved, openDraft, recoverDraft, settle } from '../store/changes.ts';
 import { demoDraft, emptyDraft } from '../store/demo-draft.ts';
@@ -15,6 +11,7 @@ import { send } from '../transport/send.ts';
 import { openTabs, ownTab } from '../transport/tab.ts';
 import { useNotices } from './notices.ts';
 import { ask } from './Question.tsx';
+import type { ReadDocument } from './read-document.ts';
 import { saveAsking, type HowToSave } from './save-asking.ts';
 
 const tell = (text: string): void => useNotices.getState().tell(text);
@@ -54,19 +51,25 @@ export async function save(askWhere: boolean): Promise<boolean> {
   return true;
 }
 
+/** Reads a document; what that takes is loaded when the first one is opened. */
+async function readText(text: string, file: string): Promise<ReadDocument> {
+  const { readDocument } = await import('./read-document.ts');
+  return readDocument(text, file, useProgram.getState().draft);
+}
+
 /** Opens what the platform has read, or tells why it cannot be. */
 export async function openReply(reply: Reply<'document.open'>): Promise<void> {
   if (!reply.ok) return tell(`Not opened: ${reply.reason}`);
   if (reply.cancelled) return;
   const { name, handle, text } = reply;
-  const read = readDocument(text, name);
+  const read = await readText(text, name);
   const errors = read.findings.filter(({ severity }) => severity === 'error');
   if (read.draft === null) {
     const [first] = errors;
     const more = errors.length > 1 ? ` And ${errors.length - 1} more.` : '';
     return tell(`Not opened: ${name}: ${first?.message ?? 'it is no order and no project'}${more}`);
   }
-  const isProject = !isOrder(name);
+  const isProject = !isOrderFile(name);
   // A CSV file is read, not written to: saving asks for a project file's place.
   openDraft(read.draft, isProject ? { name, handle } : { name: null, handle: null });
   const told = read.findings.map(({ message }) => message);
@@ -79,26 +82,6 @@ export async function openReply(reply: Reply<'document.open'>): Promise<void> {
 
 /** Findings that one notice can hold. */
 const MOST_TOLD = 5;
-
-const isOrder = (name: string): boolean => ORDER_EXTENSIONS.some((known) => known === extensionOf(name));
-
-interface ReadDocument {
-  readonly draft: Draft | null;
-  readonly findings: readonly Finding[];
-}
-
-function readDocument(text: string, file: string): ReadDocument {
-  const { standard, machine, registration, unit } = useProgram.getState().draft;
-  if (isOrder(file)) {
-    const name = file.replace(/\.[^.]*$/, '');
-    const { value, findings } = draftFromCsv(text, { file, name, unit, standard, machine, registration });
-    return { draft: value.rows.length === 0 && findings.length > 0 ? null : value, findings };
-  }
-  const json = readJson(text, file);
-  if (json.findings.length > 0) return { draft: null, findings: json.findings };
-  const { value, findings } = parseDraft(json.value, file, { machine, registration });
-  return { draft: value, findings };
-}
 
 /** Asks for a document and opens it; with a handle, that one. */
 export async function open(source: string | null): Promise<void> {
@@ -121,7 +104,7 @@ export async function offerKept(): Promise<void> {
   const tab = await ownTab();
   const { document } = await send('document.kept', { tab, open: await openTabs() });
   if (document === null) return;
-  const { draft, findings } = readDocument(document.text, document.name);
+  const { draft, findings } = await readText(document.text, document.name);
   if (draft === null) {
     return tell(`Work from an earlier time cannot be brought back: ${findings[0]?.message ?? document.name}`);
   }

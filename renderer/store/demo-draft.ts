@@ -1,18 +1,18 @@
 import harborLibrary from '../../assets/orders/harbor-library.csv?raw';
 import type { Outcome } from '../../core/findings/finding.ts';
-import { parseMachine } from '../../core/machine/parse-machine.ts';
+import { parseCurrentMachine } from '../../core/machine/parse-current-machine.ts';
 import type { MachineProfile } from '../../core/machine/profile.ts';
 import { draftFromCsv } from '../../core/project/draft-from-csv.ts';
 import type { Draft } from '../../core/project/draft.ts';
-import { parseStandard } from '../../core/rules/parse-standard.ts';
+import { parseCurrentStandard } from '../../core/rules/parse-current-standard.ts';
 import type { ShopStandard } from '../../core/rules/types.ts';
 import { FIRST_MACHINE, FIRST_STANDARD } from '../../shared/beginning.ts';
 
 /** The shop standard that a new order begins with. */
-export const firstStandard = (): ShopStandard => sound(parseStandard, FIRST_STANDARD);
+export const firstStandard = (): ShopStandard => sound(parseCurrentStandard, FIRST_STANDARD);
 
 /** The machine profile that a new order begins with. */
-export const firstMachine = (): MachineProfile => sound(parseMachine, FIRST_MACHINE);
+export const firstMachine = (): MachineProfile => sound(parseCurrentMachine, FIRST_MACHINE);
 
 /** The demo order, which is open at the first start. */
 export function demoDraft(): Draft {
@@ -41,12 +41,15 @@ export const emptyDraft = (): Draft => ({
   sharing: 'each',
 });
 
-/** What comes with the program is right. */
+/** What comes with the program is right, and of this version. */
 function sound<T>(
-  parse: (json: unknown, file: string) => Outcome<T | null>,
+  parse: (
+    json: unknown,
+    place: { readonly file: string; readonly within: readonly string[] },
+  ) => Outcome<T | null>,
   { name, json }: typeof FIRST_STANDARD,
 ): T {
-  const { value, findings } = parse(json, name);
+  const { value, findings } = parse(json, { file: name, within: [] });
   if (value === null) throw new Error(findings.map(({ message }) => message).join(' '));
   return value;
 }

@@ -1,6 +1,6 @@
 import type { Finding } from '../../core/findings/finding.ts';
 import type { BundleFile } from '../../core/bundle.ts';
-import { USUAL, type OutputChoice } from '../../core/files/output-choice.ts';
+import type { OutputChoice } from '../../core/files/output-choice.ts';
 import type { OrderRework } from '../../core/gap-view/order-rework.ts';
 import type { MachineProfile } from '../../core/machine/profile.ts';
 import type { Draft } from '../../core/project/draft.ts';
@@ -58,6 +58,7 @@ export interface DesignClient {
 }
 
 export interface ExportOptions {
+  /** The usual files if left out. */
   readonly choice?: OutputChoice;
   /** Tells the draft whose files they are, when that is settled. */
   readonly onBegun?: (draft: Draft | null) => void;
@@ -225,7 +226,7 @@ export function connectDesign(
       await whenIdle();
       return ask(studies, (call) => ({ kind: 'study-jigs', call }));
     },
-    async exportAll(onFile, onProgress, signal, { choice = USUAL, onBegun } = {}) {
+    async exportAll(onFile, onProgress, signal, { choice, onBegun } = {}) {
       await whenIdle();
       if (signal.aborted) return { ended: 'stopped' };
       calls += 1;
@@ -243,7 +244,7 @@ export function connectDesign(
         exports.set(call, { onFile, onProgress, end });
         signal.addEventListener('abort', stop);
         onBegun?.(known);
-        port.post({ kind: 'export', call, choice });
+        port.post({ kind: 'export', call, ...(choice === undefined ? {} : { choice }) });
       });
     },
     isBusy: () => busy,

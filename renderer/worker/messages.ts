@@ -50,7 +50,7 @@ export type ToWorker =
   | { readonly kind: 'rework'; readonly call: number }
   /** What sharing jigs would come to in the draft that was sent last. */
   | { readonly kind: 'study-jigs'; readonly call: number }
-  | { readonly kind: 'export'; readonly call: number; readonly choice: OutputChoice }
+  | { readonly kind: 'export'; readonly call: number; readonly choice?: OutputChoice }
   /** A file has been written. */
   | { readonly kind: 'listed'; readonly call: number; readonly file: WrittenFile }
   | { readonly kind: 'stop'; readonly call: number };

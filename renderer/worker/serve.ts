@@ -147,7 +147,7 @@ export function serveDesign(
     return draft;
   }
 
-  async function exportAll(call: number, choice: OutputChoice): Promise<void> {
+  async function exportAll(call: number, choice?: OutputChoice): Promise<void> {
     const { value: output, findings } = session.output(choice);
     if (output === null) {
       port.post({ kind: 'refused', call, findings });

@@ -6,6 +6,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { hookedReach, measuredPart } from '../measure/overhangs.ts';
 import { readWithDxfParser } from '../readers/dxf-parser.ts';
+import { firstScripts, kilobytes } from './first-scripts.ts';
 import { jigPlanJourney } from './jig-plan-journey.ts';
 import { startProgram, type Program } from './program.ts';
 
@@ -63,6 +64,13 @@ async function violations(): Promise<readonly string[]> {
 }
 
 describe('the whole job in the browser host', () => {
+  test('the first screen waits for less than 150 kB of script, compressed, and not for three.js', () => {
+    const scripts = firstScripts();
+    expect(scripts.length).toBeGreaterThan(0);
+    expect(scripts.filter((name) => name.includes('three'))).toEqual([]);
+    expect(scripts.reduce((sum, name) => sum + kilobytes(name), 0)).toBeLessThan(150);
+  });
+
   test('opens with the demo order, a jig on the screen and every reading worked out', async () => {
     await shows(1, 'Bottom overhang', '11/16"');
     await shows(4, 'Bottom overhang', '2"');

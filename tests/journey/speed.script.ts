@@ -1,23 +1,14 @@
-import { readdirSync, readFileSync } from 'node:fs';
+import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
-import { gzipSync } from 'node:zlib';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
+import { firstScripts, kilobytes, PAGE } from './first-scripts.ts';
 import { startProgram } from './program.ts';
 
-const PAGE = join(import.meta.dirname, '../../dist/renderer');
 const ROUNDS = 7;
 
 const median = (values: readonly number[]): number =>
   values.toSorted((a, b) => a - b)[values.length >> 1] ?? Number.NaN;
-
-const kilobytes = (file: string): number => gzipSync(readFileSync(join(PAGE, file))).length / 1000;
-
-/** Scripts that the page names itself: without them there is no first screen. */
-const firstScripts = (): readonly string[] =>
-  [
-    ...readFileSync(join(PAGE, 'index.html'), 'utf8').matchAll(/(?:src|href)="\/(assets\/[^"]+\.js)"/g),
-  ].flatMap(([, name]) => name ?? []);
 
 /** An order of so many cabinets of one drawer each, as CSV: an edit of one puts no other at fault. */
 const longOrder = (drawers: number): string => {
