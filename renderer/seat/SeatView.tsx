@@ -16,11 +16,8 @@ export interface SeatViewProps {
   readonly onFrame?: () => void;
 }
 
-const load = async () => ({ default: (await import('./SeatStage.tsx')).SeatStage });
-
-/** The heavy part; it comes while the first seat is being worked out. */
-const SeatStage = lazy(load);
-if (hasPictureHardware()) void load().catch(() => undefined);
+/** The heavy part, loaded when the first seat is looked at. */
+const SeatStage = lazy(async () => ({ default: (await import('./SeatStage.tsx')).SeatStage }));
 
 /** A jig seated on the back of a drawer's front, in space. */
 export function SeatView(props: SeatViewProps) {
