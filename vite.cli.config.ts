@@ -24,7 +24,12 @@ export default defineConfig({
     outDir: 'dist/cli',
     emptyOutDir: true,
     rolldownOptions: {
-      input: { main: 'electron/cli/main.ts', worker: 'electron/cli/worker.ts', demo: 'electron/cli/demo.ts' },
+      input: {
+        main: 'electron/cli/main.ts',
+        worker: 'electron/cli/worker.ts',
+        'part-worker': 'electron/cli/part-worker.ts',
+        demo: 'electron/cli/demo.ts',
+      },
     },
   },
 });

@@ -7,19 +7,29 @@ import { bundleSheets } from './bundle-sheets.ts';
 import { bundleSolids } from './bundle-solids.ts';
 import { USUAL, includesJig, includesKind, type OutputChoice } from './files/output-choice.ts';
 import { PAPER_KINDS, type OutputKindId } from './files/output-kinds.ts';
+import type { ExportedPart } from './files/export-part.ts';
 import type { PaperFonts } from './files/paper/pdf/fonts.ts';
 import { partPaths } from './files/part-paths.ts';
 import { readFirst } from './files/read-first.ts';
 import { fitTable } from './files/tables/fit-table.ts';
 import { partsTable } from './files/tables/parts-table.ts';
 import { scheduleTable } from './files/tables/schedule-table.ts';
+import type { MachineProfile } from './machine/profile.ts';
 import type { Part } from './parts/types.ts';
 import { exportParts, type Design, type Workshop } from './pipeline.ts';
 
 export type { BundleFile, BundleStep } from './bundle-types.ts';
 
+/** Exports parts, one result for each, in their order. */
+export type PartExporter = (
+  parts: readonly Part[],
+  machine: MachineProfile,
+) => Iterable<Outcome<ExportedPart | null>> | AsyncIterable<Outcome<ExportedPart | null>>;
+
 /** How a caller has a say in the long steps. */
 export interface BundleWatch {
+  /** Exports parts elsewhere, beginning when it is called: what is not drawn is made meanwhile. Here if left out. */
+  readonly exportParts?: PartExporter;
   /** Asked all the while; what comes after it says true is not wanted. */
   readonly stop?: () => boolean;
   /** Loads the fonts of what is printed; asked for only when something is. */
@@ -67,17 +77,20 @@ export async function* bundleOrder(
   ];
   const of = drawn.length + wholes.length;
   let done = 0;
-  for (const exported of exportParts(drawn, machine)) {
-    done += 1;
-    const { value } = exported;
-    const files: BundleFile[] = [];
-    if (value !== null) {
-      const { dxf, svg } = pathsOf(value.part);
-      if (has('dxf')) files.push({ path: dxf, content: value.dxf, report: value.dxfReport });
-      if (has('svg')) files.push({ path: svg, content: value.svg, report: value.svgReport });
+  const elsewhere = watch.exportParts?.(drawn, machine);
+  async function* cutFiles(): AsyncGenerator<BundleStep> {
+    for await (const { value, findings: problems } of elsewhere ?? exportParts(drawn, machine)) {
+      done += 1;
+      const files: BundleFile[] = [];
+      if (value !== null) {
+        const { dxf, svg } = pathsOf(value.part);
+        if (has('dxf')) files.push({ path: dxf, content: value.dxf, report: value.dxfReport });
+        if (has('svg')) files.push({ path: svg, content: value.svg, report: value.svgReport });
+      }
+      yield { done, of, files, findings: problems };
     }
-    yield { done, of, files, findings: exported.findings };
   }
+  if (elsewhere === undefined) yield* cutFiles();
   for (const whole of wholes) {
     if (watch.stop?.() === true) return;
     for await (const { value, findings: problems } of whole()) {
@@ -85,6 +98,7 @@ export async function* bundleOrder(
     }
     done += 1;
   }
+  if (elsewhere !== undefined) yield* cutFiles();
   const files: BundleFile[] = [];
   if (has('fit')) files.push({ path: 'fit.csv', content: fitTable(fits, fastenings, findings, plan.uses) });
   if (has('schedule')) files.push({ path: 'schedule.csv', content: scheduleTable(plan, order.unit) });

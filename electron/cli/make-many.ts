@@ -12,7 +12,7 @@ import { BadCall, type Output } from './output.ts';
 import { findingLines } from './print-findings.ts';
 import { failedReport, reportOrder } from './report-order.ts';
 import { resultLine, summaryText } from './summary.ts';
-import { workerFile, workerLane } from './worker-lane.ts';
+import { threadFile, workerLane } from './worker-lane.ts';
 
 /** In this thread, where one is enough. */
 const here: Lane<Call, OrderReport> = { do: reportOrder, close: async () => undefined };
@@ -26,7 +26,7 @@ export async function makeMany(call: Call, output: Output): Promise<readonly Ord
   await checkCommon(call);
   const total = call.orders.length;
   const jobs = Math.min(call.jobs ?? availableParallelism(), total);
-  const file = jobs === 1 ? null : workerFile();
+  const file = jobs === 1 ? null : threadFile('worker');
   const results: OrderResult[] = [];
   let ended = 0;
   await inLanes({

@@ -1,4 +1,4 @@
-import { bundleOrder } from '../../core/bundle.ts';
+import { bundleOrder, type PartExporter } from '../../core/bundle.ts';
 import { manifest } from '../../core/files/manifest.ts';
 import { checkChoice, includesJig } from '../../core/files/output-choice.ts';
 import { partPaths } from '../../core/files/part-paths.ts';
@@ -19,6 +19,7 @@ import { madeFrom } from './made-from.ts';
 import { madeText } from './made-text.ts';
 import { NOTHING, type OrderReport, type OrderResult } from './order-result.ts';
 import { BadCall } from './output.ts';
+import { isWorthAThread } from './part-thread.ts';
 import { findingLines } from './print-findings.ts';
 import { share } from './share.ts';
 
@@ -29,6 +30,7 @@ import { share } from './share.ts';
 export async function makeOrder(
   call: Call,
   show: (done: number, of: number) => void = () => undefined,
+  exporter?: PartExporter,
 ): Promise<OrderReport> {
   const begun = performance.now();
   const findings: Finding[] = [];
@@ -92,6 +94,7 @@ export async function makeOrder(
     for await (const step of bundleOrder(design.value, findings, workshop, call.choice, {
       paperFonts: loadPaperFonts,
       manifold: loadManifold,
+      ...(exporter !== undefined && isWorthAThread(parts) ? { exportParts: exporter } : {}),
     })) {
       findings.push(...step.findings);
       for (const file of step.files) await writes.put(file);

@@ -7,6 +7,7 @@ import { cautionText } from './help.ts';
 import { makeMany } from './make-many.ts';
 import { makeOrder } from './make-order.ts';
 import type { OrderResult } from './order-result.ts';
+import { partThread } from './part-thread.ts';
 import { placeOf } from './order-places.ts';
 import { BadCall, EXIT, type ExitCode, type Output } from './output.ts';
 import { counted } from './print-findings.ts';
@@ -29,7 +30,11 @@ export async function make(call: Call, output: Output): Promise<ExitCode> {
 
 async function makeOne(call: Call, output: Output): Promise<OrderResult> {
   const place = placeOf(call);
-  const { result, findings, text } = await makeOrder({ ...call, out: place }, progress(output));
+  const { result, findings, text } = await makeOrder(
+    { ...call, out: place },
+    progress(output),
+    partThread(call.jobs),
+  );
   for (const line of findings) output.err(`${line}\n`);
   if (result.state === 'failed') {
     output.err(

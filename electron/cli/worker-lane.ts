@@ -5,9 +5,9 @@ import type { Call } from './arguments.ts';
 import type { Lane } from './lanes.ts';
 import type { OrderReport } from './order-result.ts';
 
-/** The bundle's worker, which lies beside it or above its chunks; null when the program runs from source. */
-export const workerFile = (): string | null =>
-  ['./worker.js', '../worker.js']
+/** A thread of the bundle, which lies beside it or above its chunks; null when the program runs from source. */
+export const threadFile = (name: 'worker' | 'part-worker'): string | null =>
+  [`./${name}.js`, `../${name}.js`]
     .map((path) => fileURLToPath(new URL(path, import.meta.url)))
     .find((path) => existsSync(path)) ?? null;
 

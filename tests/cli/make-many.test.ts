@@ -1,6 +1,6 @@
 import { spawnSync } from 'node:child_process';
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { join, resolve } from 'node:path';
 import Papa from 'papaparse';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { z } from 'zod';
@@ -65,6 +65,22 @@ describe('overhang make, from the bundle with threads', () => {
     spawnSync(process.execPath, [main, 'make', ...words], { encoding: 'utf8' });
   beforeAll(async () => {
     main = await bundleCli(folder);
+  });
+
+  test('gives the same bytes of one long order whether its parts are written on a thread or here', () => {
+    expect(existsSync(join(folder, 'cli', 'part-worker.js'))).toBe(true);
+    const [here, thread] = ['1', '2'].map((jobs) => {
+      const out = join(folder, `long-${jobs}`);
+      const long = resolve('assets/orders/boathouse-frameless.csv');
+      const how = ['--units', 'mm', '--standard', 'frameless-undermount', '--paper', 'checklist'];
+      const { status, stdout } = bundled(long, ...how, '--formats', 'dxf', '--jobs', jobs, '--out', out);
+      expect(status).toBe(0);
+      // The thread is for sixty parts and more.
+      expect(Number(/(\d+) parts/.exec(stdout)?.[1])).toBeGreaterThan(60);
+      return bytesIn(out);
+    });
+    expect(here?.size).toBeGreaterThan(60);
+    expect(thread).toEqual(here);
   });
 
   test('gives the same bytes for one and for three jobs, as folders and as zips', () => {
