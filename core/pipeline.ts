@@ -4,7 +4,7 @@ import { exportPart, type ExportedPart } from './files/export-part.ts';
 import { fastenOrder } from './fastening/fasten-order.ts';
 import type { Fastening } from './fastening/types.ts';
 import { budgetOrder } from './fit/budget/budget-order.ts';
-import { seasonDrawer } from './fit/seasons/season-drawer.ts';
+import { seasonOrder } from './fit/seasons/season-order.ts';
 import { fitOrder } from './fit/fit-order.ts';
 import type { DrawerFit } from './fit/types.ts';
 import { planOrder, type OrderPlan } from './jigs/plan-order.ts';
@@ -58,7 +58,7 @@ export function designOrder(order: Order, workshop: Workshop): Outcome<Design> {
   }
   const context = { machine, unit: order.unit, order: engravedWords(order) };
   const budgets = budgetOrder(fits.value, standard, { samples: 0, seed: 0 });
-  const seasons = fits.value.flatMap((fit) => seasonDrawer(fit, standard).findings);
+  const seasons = seasonOrder(fits.value, standard);
   const fastenings = fastenOrder(fits.value, standard);
   const plan = planOrder(
     { fits: fits.value, fastenings: fastenings.value, registration, standard, sharing },
@@ -76,7 +76,7 @@ export function designOrder(order: Order, workshop: Workshop): Outcome<Design> {
     findings: [
       ...fits.findings,
       ...budgets.findings,
-      ...seasons,
+      ...seasons.findings,
       ...fastenings.findings,
       ...plan.findings,
       ...parts.findings,

@@ -129,7 +129,7 @@ const labels = (series: FitSeries, y: number): readonly Label[] =>
   }));
 
 /** Where each tooth begins along the upper edge, mm; a gap lies before each and after the last. */
-export function toothPlaces({
+function toothPlaces({
   teeth,
   gap,
 }: CouponSizes): readonly { readonly from: number; readonly tooth: number }[] {

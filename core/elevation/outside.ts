@@ -5,7 +5,7 @@ import type { PlacedDrawer } from '../fit/layout.ts';
 import type { Column } from './columns.ts';
 
 /** Width in mm of the widest member at an edge of some drawers. */
-export const widestMember = (drawers: readonly PlacedDrawer[], edge: Edge): number =>
+const widestMember = (drawers: readonly PlacedDrawer[], edge: Edge): number =>
   Math.max(0, ...drawers.map(({ fit }) => memberAt(edge, fit.rules)));
 
 /** The cabinet's front from outside to outside, its outer members included. */

@@ -3,7 +3,7 @@ import type { ShopStandard } from '../rules/types.ts';
 import type { Species } from '../rules/wood-types.ts';
 import { boxWalls } from './box-walls.ts';
 import type { BoxWalls } from './box-walls.ts';
-import { GUIDE_THICKNESS } from './defaults.ts';
+import { GUIDE_THICKNESS } from './guide-thickness.ts';
 import { pullHoles } from './pull-holes.ts';
 import type { PullHoles } from './pull-holes.ts';
 import { woodsOf } from './woods.ts';

@@ -1,6 +1,6 @@
 import type { Finding, Place } from '../findings/finding.ts';
 import { warning } from '../findings/make.ts';
-import { drawerName } from '../fit/name.ts';
+import { drawerName } from '../fit/drawer-name.ts';
 import type { DrawerFit } from '../fit/types.ts';
 import type { ShopStandard } from '../rules/types.ts';
 import { formatLength } from '../units/format-length.ts';

@@ -42,7 +42,7 @@ export function smallestOneWay(limits: PlaceLimits, way: 'side' | 'rail'): Slope
  * nothing in them is possible or nothing in them is better than what was found, so the angle is the smallest
  * to `BOTH_WAYS`.
  */
-export function smallestBothWays(limits: PlaceLimits): Slope | null {
+function smallestBothWays(limits: PlaceLimits): Slope | null {
   let best: Slope | null = null;
   let least = Infinity;
   const take = (tangent: number, direction: number): boolean => {

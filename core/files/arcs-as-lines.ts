@@ -2,7 +2,7 @@ import { pointAt, segmentsOf, type Segment } from '../geometry/segments.ts';
 import type { Contour, PathContour, RingContour, Vertex } from '../geometry/types.ts';
 
 /** mm. How far a line may lie from the arc that it stands for (requirement DXF-4). */
-export const FLATTEN_TOLERANCE = 0.01;
+const FLATTEN_TOLERANCE = 0.01;
 
 /**
  * A contour with its arcs and circles as lines no more than 0.01 mm off, for importers that ignore bulges.

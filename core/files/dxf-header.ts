@@ -3,10 +3,10 @@ import type { LengthUnit } from '../order/types.ts';
 import { point, section, text, whole, type Tag } from './dxf-tags.ts';
 
 /** $INSUNITS and $MEASUREMENT of a unit (DXF reference, header variables; requirement DXF-3). */
-export const DXF_UNIT = { mm: { insunits: 4, measurement: 1 }, in: { insunits: 1, measurement: 0 } } as const;
+const DXF_UNIT = { mm: { insunits: 4, measurement: 1 }, in: { insunits: 1, measurement: 0 } } as const;
 
 /** $ACADVER of the two versions (DXF reference). */
-export const ACADVER = { R12: 'AC1009', R2000: 'AC1015' } as const;
+const ACADVER = { R12: 'AC1009', R2000: 'AC1015' } as const;
 
 /**
  * The header of both versions: version, unit and true extents. R12 has no $INSUNITS of its own; readers that

@@ -1,6 +1,7 @@
 import type { Contour, Point, Vertex } from '../geometry/types.ts';
 import { OPERATIONS } from '../machine/operations.ts';
 import type { Feature } from '../parts/types.ts';
+import { INCH } from '../units/inch-fraction.ts';
 import { arcsAsLines } from './arcs-as-lines.ts';
 import type { Drawing, DxfSettings } from './drawing.ts';
 
@@ -14,11 +15,11 @@ export type DxfEntity =
       readonly vertices: readonly Vertex[];
     };
 
-/** mm in one unit of the file. 25.4 is exact by definition. */
-export const MM_PER_UNIT = { mm: 1, in: 25.4 } as const;
+/** mm in one unit of the file. */
+export const MM_PER_UNIT = { mm: 1, in: INCH } as const;
 
 /** Features in the order in which they should run: text first, the outline last. */
-export const inRunningOrder = (features: readonly Feature[]): readonly Feature[] =>
+const inRunningOrder = (features: readonly Feature[]): readonly Feature[] =>
   OPERATIONS.flatMap((operation) => features.filter((feature) => feature.operation === operation));
 
 /** One entity for each contour, with the switches of the machine profile applied (requirement DXF-4). */

@@ -33,6 +33,12 @@ export function safeName(text: string): string {
   return DEVICE.test(name) ? `_${name}` : name;
 }
 
+/** A name that every system takes: begins with a letter, digit, `_` or `(` and does not end with a dot or a space. */
+const NAME = /^[\p{L}\p{N}_(](?:[\p{L}\p{N}\p{M} ._()+=,'&#-]*[\p{L}\p{N}\p{M}_()+=,'&#-])?$/u;
+
+/** Whether a name can stand in a folder on any system: `B1-plate_mm.dxf`. */
+export const isFileName = (name: string): boolean => NAME.test(name) && !DEVICE.test(name);
+
 function shortened(text: string): string {
   let [units, bytes] = [0, 0];
   for (const character of text) {

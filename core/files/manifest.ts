@@ -1,4 +1,4 @@
-import { drawerName } from '../fit/name.ts';
+import { drawerName } from '../fit/drawer-name.ts';
 import type { OrderPlan } from '../jigs/plan-order.ts';
 import type { Jig } from '../jigs/types.ts';
 import type { Order } from '../order/types.ts';

@@ -1,7 +1,7 @@
 import type { Finding } from '../findings/finding.ts';
 import { error } from '../findings/make.ts';
 import { isUsual, OUTPUT_KINDS, PAPER_KINDS, type OutputKindId } from './output-kinds.ts';
-import { checkPaper } from './paper/sheet/check-settings.ts';
+import { checkPaper } from './paper/sheet/check-paper.ts';
 import { USUAL_PAPER, type PaperSettings } from './paper/sheet/settings.ts';
 
 /** Which files of an order are written. */

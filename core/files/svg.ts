@@ -11,7 +11,7 @@ import { pageOf, pathData, type ToPage } from './svg-path.ts';
 const STROKE_WIDTH = 0.1;
 
 /** mm about the drawing, so that half a stroke never leaves the page. */
-export const SVG_MARGIN = 1;
+const SVG_MARGIN = 1;
 
 /**
  * The text of an SVG file at true size, 1 unit = 1 mm: one flat group for each operation, in running order.

@@ -1,4 +1,4 @@
-import type { DrawerFit } from '../types.ts';
+import type { DrawerFit } from './types.ts';
 
 /** Whether there is a box and a front at all; a fit without has an error that says so. */
 export const canHang = ({ boxW, boxH, frontW, frontH }: DrawerFit): boolean =>

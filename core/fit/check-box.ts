@@ -1,7 +1,7 @@
 import type { Finding } from '../findings/finding.ts';
 import { formatLength } from '../units/format-length.ts';
 import { SAME_LENGTH } from '../units/tolerances.ts';
-import { fitError, fitWarning } from './place.ts';
+import { fitError, fitWarning } from './fit-finding.ts';
 import type { DrawerFit } from './types.ts';
 
 /** Whether the box enters its opening and leaves the slide the room that it needs. */

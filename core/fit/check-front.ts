@@ -4,7 +4,7 @@ import type { ShopStandard } from '../rules/types.ts';
 import { formatLength } from '../units/format-length.ts';
 import { SAME_LENGTH } from '../units/tolerances.ts';
 import { memberAt } from './member-at.ts';
-import { fitError, fitWarning } from './place.ts';
+import { fitError, fitWarning } from './fit-finding.ts';
 import type { DrawerFit } from './types.ts';
 
 interface DerivedFront {

@@ -3,8 +3,8 @@ import type { Edge } from '../order/types.ts';
 import { formatLength } from '../units/format-length.ts';
 import { SAME_LENGTH } from '../units/tolerances.ts';
 import { placedFront, type CabinetLayout, type PlacedDrawer } from './layout.ts';
-import { drawerName } from './name.ts';
-import { fitError, fitWarning } from './place.ts';
+import { drawerName } from './drawer-name.ts';
+import { fitError, fitWarning } from './fit-finding.ts';
 import type { Placed } from './types.ts';
 
 /**

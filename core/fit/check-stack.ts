@@ -5,8 +5,8 @@ import { SAME_LENGTH } from '../units/tolerances.ts';
 import { groupBy } from '../collections/group-by.ts';
 import type { CabinetLayout } from './layout.ts';
 import { statedMember } from './member-at.ts';
-import { drawerName } from './name.ts';
-import { fitWarning } from './place.ts';
+import { drawerName } from './drawer-name.ts';
+import { fitWarning } from './fit-finding.ts';
 import type { DrawerFit } from './types.ts';
 
 /**

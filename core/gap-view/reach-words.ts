@@ -1,12 +1,10 @@
+import { fallsShort } from '../fit/budget/falls-short.ts';
 import type { AdjustmentBudget, TightLimits } from '../fit/budget/types.ts';
 import { formatLength } from '../units/format-length.ts';
 import type { LengthUnit } from '../units/unit.ts';
 
 /** How surely a front comes in: at worst, likely, not likely, not even when made to size; or nothing to bring in. */
 export type Verdict = 'worst' | 'likely' | 'unlikely' | 'never' | 'no gap';
-
-/** mm. A slack this far below 0 is float noise. */
-const NOISE = 1e-9;
 
 /** Whether a front comes into its gaps with the adjusters alone, in a sentence, and what is scarcest. */
 export function reachWords(
@@ -22,7 +20,7 @@ export function reachWords(
   }
   const { nominal, worst, likely } = margin;
   const mm = ({ slack }: TightLimits): string => formatLength(Math.abs(slack), unit);
-  if (nominal.slack < -NOISE) {
+  if (fallsShort(nominal.slack)) {
     return {
       verdict: 'never',
       words: `Does not come in with the adjusters alone, even when everything is made to size: ${mm(nominal)} is missing.`,

@@ -1,4 +1,4 @@
-import { adjustersOf, rangeOf } from '../fit/budget/slide-of.ts';
+import { adjustersOf, rangeOf } from '../fit/budget/adjusters.ts';
 import type { AdjustmentBudget, Span } from '../fit/budget/types.ts';
 import { moveWords } from '../fit/dial-in/move-words.ts';
 import { inSteps } from '../fit/dial-in/steps.ts';

@@ -9,7 +9,7 @@ import type { ClosedContour, Point } from './types.ts';
 import { angleOf, polar, subtract } from './vector.ts';
 
 /** Least distance in mm between two segments, exact for arcs; 0 where they meet. */
-export function distanceBetween(a: Segment, b: Segment): number {
+function distanceBetween(a: Segment, b: Segment): number {
   if (!boxesApart(boundsOfSegment(a), boundsOfSegment(b)) && meetSegments(a, b).length > 0) return 0;
   const fromA = [a.start, a.end, ...innerPoints(a, b)].map((point) => distanceToSegment(point, b));
   const fromB = [b.start, b.end, ...innerPoints(b, a)].map((point) => distanceToSegment(point, a));

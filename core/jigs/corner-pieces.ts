@@ -1,12 +1,12 @@
-import { circle } from '../geometry/circle.ts';
 import type { Point } from '../geometry/types.ts';
 import { alongArms, ell, ellRabbet } from './ell.ts';
-import { LIP_LABEL_HEIGHT, LIP_MIDDLE } from './hooked-strip.ts';
-import { jointHoles, jointKeys, jointPins, roomBetween, type JointPlaces } from './joint.ts';
+import { ellJoints } from './ell-joints.ts';
+import { jointKeys, jointPins, roomBetween } from './joint.ts';
+import { lipLabel } from './lip-label.ts';
 import { lipLayers } from './lip-layers.ts';
 import type { Lip } from './lip.ts';
 import { bevelWords, cabinetLeft, overhangText } from './phrases.ts';
-import { DUST_RELIEF, HANG_HOLE, SIGHT } from './proportions.ts';
+import { DUST_RELIEF, HANG_HOLE, LIP_MIDDLE, SIGHT } from './proportions.ts';
 import { FLAT, keyPoses, lipPoses, shifted } from './stack-poses.ts';
 import type { BuildContext, Label, Piece, Pin, Seat, Setup } from './types.ts';
 
@@ -35,20 +35,7 @@ export function cornerPieces({ id, bottom, side, lip, arms, context }: Corner): 
   const { machine } = context;
   const inside = { x: side.overhang - lip.setback, y: bottom.overhang - lip.setback };
   const lipArms = { x: arms.x + SIGHT, y: arms.y + SIGHT };
-  const places: JointPlaces = [
-    { x: arms.x * 0.34, y: LIP_MIDDLE },
-    { x: arms.x * 0.74, y: LIP_MIDDLE },
-    // The narrowest key is the one that lies across its arm.
-    { x: LIP_MIDDLE, y: arms.y * 0.62 },
-  ];
-  const holes = [
-    ...jointHoles(places, machine),
-    {
-      contour: circle({ x: LIP_MIDDLE, y: LIP_MIDDLE }, HANG_HOLE / 2),
-      purpose: 'hang' as const,
-      seatCorners: [],
-    },
-  ];
+  const { places, holes } = ellJoints(arms, machine);
   const settings = [
     `BOTTOM ${overhangText(bottom.overhang, context)}`,
     `SIDE ${overhangText(side.overhang, context)}`,
@@ -134,13 +121,6 @@ export function cornerPieces({ id, bottom, side, lip, arms, context }: Corner): 
 
 /** mm. Right of the hole at the corner, with a margin. */
 const PAST_HANG_HOLE = LIP_MIDDLE + HANG_HOLE / 2 + 1.5;
-
-const lipLabel = (phrases: readonly string[], { x, width }: ReturnType<typeof roomBetween>): Label => ({
-  phrases,
-  center: { x, y: LIP_MIDDLE },
-  width,
-  height: LIP_LABEL_HEIGHT,
-});
 
 /** The wider arm's clear rectangle between the joints and the working edge; on the side arm the text stands. */
 function labelRoom(inside: Point, arms: Point): Omit<Label, 'phrases'> {

@@ -1,7 +1,6 @@
 import type { Edge } from '../order/types.ts';
-import type { Pose, Vec3 } from './types.ts';
-
-const vec = (x: number, y: number, z = 0): Vec3 => ({ x, y, z });
+import type { Pose } from './types.ts';
+import { vec } from './vec3.ts';
 
 /**
  * The frame of a front's edge in the back view: origin at the middle of the edge's face outline, u along

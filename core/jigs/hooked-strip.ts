@@ -1,13 +1,14 @@
-import { circle } from '../geometry/circle.ts';
 import { rectangle } from '../geometry/rectangle.ts';
 import type { MachineProfile } from '../machine/profile.ts';
+import { hangHole } from './hang-hole.ts';
 import { jointHoles, jointKeys, jointPins, jointPlaces, roomBetween, type JointPlaces } from './joint.ts';
+import { lipLabel } from './lip-label.ts';
 import { lipLayers } from './lip-layers.ts';
 import type { Lip } from './lip.ts';
 import {
   CRISP_CORNER,
   DUST_RELIEF,
-  HANG_HOLE,
+  LIP_MIDDLE,
   LIP_WIDTH,
   RECESS,
   SIGHT,
@@ -15,13 +16,7 @@ import {
 } from './proportions.ts';
 import { FLAT, keyPoses, lipPoses, shifted } from './stack-poses.ts';
 import { strip } from './strip.ts';
-import type { Contact, Hole, Label, Piece, Pin, Seat } from './types.ts';
-
-/** Where the pins or keys of a lip go: in the middle of what the dust layer leaves of it. */
-export const LIP_MIDDLE = -(LIP_WIDTH + DUST_RELIEF) / 2;
-
-/** mm. What the dust layer leaves of a lip's width, less a margin; common practice, no source. */
-export const LIP_LABEL_HEIGHT = 12;
+import type { Contact, Hole, Piece, Pin, Seat } from './types.ts';
 
 /** Least plate that has room for a hole to hang it by. */
 const SHORTEST_WITH_HANG_HOLE = 105;
@@ -62,15 +57,7 @@ export function hookedStrip(design: HookedStrip): {
   const plateLength = length - 2 * SIGHT;
   const places = jointPlaces(plateLength, LIP_MIDDLE);
   const hang: readonly Hole[] =
-    plateLength >= SHORTEST_WITH_HANG_HOLE
-      ? [
-          {
-            contour: circle({ x: -plateLength / 2 + 8, y: LIP_MIDDLE }, HANG_HOLE / 2),
-            purpose: 'hang',
-            seatCorners: [],
-          },
-        ]
-      : [];
+    plateLength >= SHORTEST_WITH_HANG_HOLE ? [hangHole({ x: -plateLength / 2 + 8, y: LIP_MIDDLE })] : [];
   const holes = [...jointHoles(places, machine), ...hang];
   const back = { y: -LIP_WIDTH, corner: SOFT_CORNER, lands: false };
   // A box that is shorter than the plate would drop between its lands.
@@ -140,15 +127,10 @@ function stripLip({ id, length, lip, machine, overhang, kind, notes, holes, plac
       seatCorners: [],
     },
     dustOutline: dust.outline,
-    labels: [lipLabel([`${id} LIP`, overhang, kind, ...notes], places)],
+    // Between the second and the third joint, where a lip has no hole.
+    labels: [lipLabel([`${id} LIP`, overhang, kind, ...notes], roomBetween(places, 1, 2))],
   });
   return { ...layers, lines: register.high };
-}
-
-/** Between the second and the third joint, where a lip has no hole. */
-function lipLabel(phrases: readonly string[], places: JointPlaces): Label {
-  const { x, width } = roomBetween(places, 1, 2);
-  return { phrases, center: { x, y: LIP_MIDDLE }, width, height: LIP_LABEL_HEIGHT };
 }
 
 /** A rebate along the top of the lip's working edge; the tool runs out past the edge and the ends. */

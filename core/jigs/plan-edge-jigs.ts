@@ -1,6 +1,6 @@
 import type { Finding } from '../findings/finding.ts';
 import { error } from '../findings/make.ts';
-import { drawerName } from '../fit/name.ts';
+import { drawerName } from '../fit/drawer-name.ts';
 import type { DrawerFit } from '../fit/types.ts';
 import type { Edge } from '../order/types.ts';
 import type { JigUse, PlanKinds } from './plan-types.ts';

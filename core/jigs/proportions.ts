@@ -15,6 +15,9 @@ export const SHORTEST_REGISTER = 4;
 /** Width of a lip: holds a pin with wood all round it, and survives a drop. */
 export const LIP_WIDTH = 18;
 
+/** Along the middle of what the dust layer leaves of a lip, measured from its working face: joints and labels go there. */
+export const LIP_MIDDLE = -(LIP_WIDTH + DUST_RELIEF) / 2;
+
 /** How far a lip's ends stand out past the plate, so that one sees it meet the front's edge. */
 export const SIGHT = 10;
 

@@ -1,7 +1,7 @@
 import type { Fastening } from '../fastening/types.ts';
 import type { Finding } from '../findings/finding.ts';
 import { warning } from '../findings/make.ts';
-import { drawerName } from '../fit/name.ts';
+import { drawerName } from '../fit/drawer-name.ts';
 import { groupBy } from '../collections/group-by.ts';
 import { formatLength } from '../units/format-length.ts';
 import type { JigUse } from './plan-types.ts';

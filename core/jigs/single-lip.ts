@@ -44,7 +44,7 @@ export function singleLipJig(jig: SingleLip, context: BuildContext): Jig {
 }
 
 /** The lip for a set-up on a machine, or why none is possible. */
-export const lipOrRefusal = (setup: Setup, { machine }: BuildContext): Lip | string =>
+const lipOrRefusal = (setup: Setup, { machine }: BuildContext): Lip | string =>
   designLip(setup, machine.sheet.thickness, machine.kind === 'router');
 
 /** The lip for a set-up that no kind has refused. */

@@ -1,10 +1,10 @@
 import type { Point } from '../geometry/types.ts';
 import type { MachineProfile } from '../machine/profile.ts';
-import { LIP_LABEL_HEIGHT, LIP_MIDDLE } from './hooked-strip.ts';
 import { jointHoles, jointKeys, jointPins, jointPlaces, roomBetween, type JointPlaces } from './joint.ts';
+import { LIP_LABEL_HEIGHT } from './lip-label.ts';
 import { lipLayers } from './lip-layers.ts';
 import type { Lip } from './lip.ts';
-import { CRISP_CORNER, DUST_RELIEF, LIP_WIDTH, SIGHT, SOFT_CORNER } from './proportions.ts';
+import { CRISP_CORNER, DUST_RELIEF, LIP_MIDDLE, LIP_WIDTH, SIGHT, SOFT_CORNER } from './proportions.ts';
 import { FLAT, keyPoses, shifted } from './stack-poses.ts';
 import { strip } from './strip.ts';
 import type { Contact, Label, Piece, Pin, Pose, Seat, Setting } from './types.ts';

@@ -1,6 +1,8 @@
 import type { Point } from '../geometry/types.ts';
 import type { Pose, Vec3 } from './types.ts';
 
+export const vec = (x: number, y: number, z = 0): Vec3 => ({ x, y, z });
+
 export const cross = (a: Vec3, b: Vec3): Vec3 => ({
   x: a.y * b.z - a.z * b.y,
   y: a.z * b.x - a.x * b.z,

@@ -1,8 +1,6 @@
 import { strToU8, zipSync, type Zippable } from 'fflate';
+import { ZIP_DATE } from '../files/zip-date.ts';
 import type { Mesh } from './types.ts';
-
-/** The first date that a zip can hold, in local time as zips have it: the same mesh gives the same bytes. */
-const DATE = new Date(1980, 0, 1);
 
 const XML = '<?xml version="1.0" encoding="UTF-8"?>\n';
 
@@ -19,7 +17,7 @@ const RELATIONS = `${XML}<Relationships xmlns="http://schemas.openxmlformats.org
 
 /** A package of the 3MF core specification with one object, in mm. */
 export function write3mf(mesh: Mesh, name: string): Uint8Array {
-  const file = (text: string): Zippable[string] => [strToU8(text), { mtime: DATE, level: 6 }];
+  const file = (text: string): Zippable[string] => [strToU8(text), { mtime: ZIP_DATE, level: 6 }];
   return zipSync({
     '[Content_Types].xml': file(TYPES),
     '_rels/.rels': file(RELATIONS),

@@ -15,10 +15,10 @@ export type Cell<T> =
 export type CellReader<T> = (text: string, terms: OrderTerms) => Cell<T>;
 
 /** More alike than any shop builds: a larger number is a slip of the hand. */
-export const LARGEST_QTY = 10_000;
+const LARGEST_QTY = 10_000;
 
 /** More side by side than any cabinet has. */
-export const LARGEST_COLUMN = 99;
+const LARGEST_COLUMN = 99;
 
 const POSITIONS: readonly Position[] = ['top', 'middle', 'bottom'];
 

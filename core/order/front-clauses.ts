@@ -6,7 +6,7 @@ import type { FrontConstruction } from './types.ts';
 type FrontKind = FrontConstruction['kind'];
 
 /** The forms of a front's construction; the clauses in brackets come in any order. */
-export const FRONT_FORMS: Readonly<Record<FrontKind, string>> = {
+const FRONT_FORMS: Readonly<Record<FrontKind, string>> = {
   slab: 'slab [thinnest T]',
   'five-piece': 'five-piece W [rails R] [cope] [mitre] [thinnest T]',
 };

@@ -1,10 +1,10 @@
 import type { Cell, CellReader } from './cell-readers.ts';
 
 /** Characters of a name: it is engraved on jigs and stands in file names. */
-export const LONGEST_NAME = 80;
+const LONGEST_NAME = 80;
 
 /** Characters of a note, which stands on the drawer's sheet. */
-export const LONGEST_NOTE = 500;
+const LONGEST_NOTE = 500;
 
 /** Control characters, line separators, marks that turn the direction of text, and stray byte order marks. */
 const UNPRINTABLE = /[\p{Cc}\u2028\u2029\u200b\u200e\u200f\u202a-\u202e\u2060\u2066-\u2069\ufeff]/u;

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { forEachColumn } from '../order/columns.ts';
 import { MOST_ROWS } from '../order/lex-csv.ts';
-import { nameFault } from '../order/name.ts';
+import { nameFault } from '../order/order-name.ts';
 import { strict } from '../rules/standard-fields.ts';
 
 export const PROJECT_FORMAT = 'overhang-project';

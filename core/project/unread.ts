@@ -1,3 +1,4 @@
+import { isRecord } from '../collections/is-record.ts';
 import type { Finding } from '../findings/finding.ts';
 import { error, warning } from '../findings/make.ts';
 import { ORDER_COLUMNS } from '../order/columns.ts';
@@ -59,17 +60,17 @@ export function splitUnread(json: unknown, file: string): SplitDocument {
       .slice(0, MOST_TOLD)
       .map(([name, index]) => tell(`order.drawers.${index}.`, name, FIELDS.drawer, file)),
   ];
-  const read = isObject(json)
+  const read = isRecord(json)
     ? {
         ...document.known,
-        ...(isObject(document.known['order'])
+        ...(isRecord(document.known['order'])
           ? {
               order: {
                 ...order.known,
                 ...(Array.isArray(list)
                   ? {
                       drawers: list.map((one: unknown, index) =>
-                        isObject(one) ? drawers[index]?.known : one,
+                        isRecord(one) ? drawers[index]?.known : one,
                       ),
                     }
                   : {}),
@@ -89,14 +90,11 @@ export function splitUnread(json: unknown, file: string): SplitDocument {
 const named = (where: keyof Unread, fields: UnreadFields): Unread =>
   Object.keys(fields).length === 0 ? {} : { [where]: fields };
 
-const isObject = (value: unknown): value is Readonly<Record<string, unknown>> =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
-
 function cut(
   value: unknown,
   names: readonly string[],
 ): { readonly known: UnreadFields; readonly unknown: UnreadFields } {
-  const fields = isObject(value) ? Object.entries(value) : [];
+  const fields = isRecord(value) ? Object.entries(value) : [];
   const isKnown = ([name]: readonly [string, unknown]): boolean => names.includes(name);
   // `fromEntries` makes own fields of all names, `__proto__` among them.
   return {

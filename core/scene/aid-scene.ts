@@ -1,6 +1,6 @@
 import { boxWalls } from '../fastening/box-walls.ts';
 import type { Corner, Fastening } from '../fastening/types.ts';
-import { drawerName } from '../fit/name.ts';
+import { drawerName } from '../fit/drawer-name.ts';
 import { boxCornerFrame, topCornerFrame } from '../jigs/aids/aid-frame.ts';
 import { edgeFrame } from '../jigs/edge-frame.ts';
 import type { Jig, Pose } from '../jigs/types.ts';

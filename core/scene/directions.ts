@@ -1,4 +1,5 @@
 import type { Vec3 } from '../jigs/types.ts';
+import { radians } from '../units/angle.ts';
 
 /** A picture's own directions in the scene: to the right, up, and towards the viewer. */
 export interface Directions {
@@ -6,8 +7,6 @@ export interface Directions {
   readonly up: Vec3;
   readonly viewer: Vec3;
 }
-
-const radians = (degrees: number): number => (degrees * Math.PI) / 180;
 
 /**
  * The directions of a picture seen from degrees about z from +x, and degrees above the bench. z stays upright;

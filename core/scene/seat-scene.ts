@@ -1,6 +1,6 @@
 import type { Fastening } from '../fastening/types.ts';
 import type { DrawerFit } from '../fit/types.ts';
-import { drawerName } from '../fit/name.ts';
+import { drawerName } from '../fit/drawer-name.ts';
 import { edgeFrame } from '../jigs/edge-frame.ts';
 import type { Jig } from '../jigs/types.ts';
 import type { MachineProfile } from '../machine/profile.ts';

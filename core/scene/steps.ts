@@ -115,5 +115,4 @@ const toolArrows = (text: string, box: Rect, boxFront: number): readonly Arrow[]
   });
 
 /** What an edge is called: `bottom`, `cabinet's left`. */
-export const edgeWords = (edge: Edge): string =>
-  edge === 'left' || edge === 'right' ? `cabinet's ${edge}` : edge;
+const edgeWords = (edge: Edge): string => (edge === 'left' || edge === 'right' ? `cabinet's ${edge}` : edge);

@@ -1,10 +1,10 @@
 import type { Finding } from '../findings/finding.ts';
 import { fitOrder } from '../fit/fit-order.ts';
-import { drawerName } from '../fit/name.ts';
+import { drawerName } from '../fit/drawer-name.ts';
 import type { DrawerFit } from '../fit/types.ts';
 import type { Draft } from '../project/draft.ts';
 import { SAME_LENGTH, sameLength } from '../units/tolerances.ts';
-import { draftReader } from './read-draft.ts';
+import { draftReader } from './draft-reader.ts';
 
 /** One size of a drawer that is no longer the same, mm. */
 export interface SizeChange {

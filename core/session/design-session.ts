@@ -1,30 +1,22 @@
-import { keepSame, sameData } from '../collections/same-data.ts';
 import { bundleOrder, type BundleStep, type BundleWatch } from '../bundle.ts';
 import { manifest, type ListedFile } from '../files/manifest.ts';
 import { checkChoice, USUAL, type OutputChoice } from '../files/output-choice.ts';
 import { partPaths } from '../files/part-paths.ts';
 import type { Finding, Outcome } from '../findings/finding.ts';
-import type { Corner, Fastening } from '../fastening/types.ts';
-import type { AdjustmentBudget } from '../fit/budget/types.ts';
-import type { SeasonBudget } from '../fit/seasons/types.ts';
-import type { DrawerFit } from '../fit/types.ts';
 import type { Shared } from '../jigs/sharing/share-order.ts';
 import type { SharingOf } from '../jigs/sharing/types.ts';
-import type { OrderPlan } from '../jigs/plan-order.ts';
-import type { Edge, Order } from '../order/types.ts';
-import type { Part } from '../parts/types.ts';
 import type { StrokeFont } from '../parts/stroke-font.ts';
 import type { Design, Workshop } from '../pipeline.ts';
 import type { Draft } from '../project/draft.ts';
 import { budgeter } from './budgeter.ts';
+import { describer, type Stages } from './describer.ts';
 import { fastener } from './fastener.ts';
 import { fitter } from './fitter.ts';
 import { jigMaker } from './jig-maker.ts';
-import { keepList, keyedMemo } from './keyed-memo.ts';
 import { partMaker } from './part-maker.ts';
 import { seasonKeeper } from './season-keeper.ts';
-import { draftReader } from './read-draft.ts';
-import type { Designed, DraftAid, DraftFinding, DraftUse, PartDetail } from './types.ts';
+import { draftReader } from './draft-reader.ts';
+import type { Designed, PartDetail } from './types.ts';
 
 /** The files of an order's folder, to be written one after another. */
 export interface Output {
@@ -61,18 +53,6 @@ interface Last {
   readonly workshop: Workshop;
 }
 
-/** What each stage of a design came to. */
-interface Stages {
-  readonly order: Outcome<Order>;
-  readonly fitted: Outcome<readonly DrawerFit[]>;
-  readonly budgeted: Outcome<readonly AdjustmentBudget[]>;
-  readonly followed: Outcome<readonly SeasonBudget[]>;
-  readonly fastened: Outcome<readonly Fastening[]>;
-  readonly shared: Shared;
-  readonly plan: Outcome<OrderPlan>;
-  readonly made: Outcome<readonly Part[]>;
-}
-
 const NOTHING_SHARED: Shared = { value: null, findings: [] };
 
 /** Stages that are not waited for. */
@@ -89,19 +69,8 @@ const NOT_YET = {
 export function createDesignSession(font: StrokeFont): DesignSession {
   const [reader, fits, screws] = [draftReader(), fitter(), fastener()];
   const [jigs, parts, budgets, seasons] = [jigMaker(), partMaker(font), budgeter(), seasonKeeper()];
-  const told = keyedMemo<string, [string | null, Finding], DraftFinding>(
-    (rowId, finding) => ({ rowId, finding }),
-    { keep: keepSame },
-  );
-  const uses = keyedMemo<string, [string, Edge, string, number, number], DraftUse>(
-    (rowId, edge, jigId, overhang, adjustment) => ({ rowId, edge, jigId, overhang, adjustment }),
-  );
-  const aids = keyedMemo<string, [string, Corner | null, string], DraftAid>((rowId, corner, jigId) => ({
-    rowId,
-    corner,
-    jigId,
-  }));
-  const memos = [reader, fits, budgets, seasons, screws, jigs, parts, told, uses, aids];
+  const rows = describer(parts.summaryOf);
+  const memos = [reader, fits, budgets, seasons, screws, jigs, parts, rows];
   let last: Last | undefined;
 
   /** The order of a draft, its fits, and those of them that are no error. */
@@ -114,72 +83,6 @@ export function createDesignSession(font: StrokeFont): DesignSession {
     return { order, fitted, sound: fitted.value.filter(({ drawer }) => !faulty.has(drawer.row)) };
   }
 
-  /** What the stages came to, by the rows of the draft, with what is the same as in the last design kept. */
-  function described(draft: Draft, revision: number, stages: Stages) {
-    const { order, fitted, budgeted, followed, fastened, shared, plan, made } = stages;
-    const before = last?.designed;
-    const rowId = (row: number | undefined): string | null => draft.rows[(row ?? 0) - 1]?.id ?? null;
-    const idOf = ({ drawer }: DrawerFit): string => rowId(drawer.row) ?? '';
-    const findings = [
-      ...order.findings,
-      ...fitted.findings,
-      ...budgeted.findings,
-      ...followed.findings,
-      ...fastened.findings,
-      ...shared.findings,
-      ...plan.findings,
-      ...made.findings,
-    ];
-    const designed: Designed = {
-      revision,
-      findings: keepList(
-        before?.findings,
-        findings.map((finding) =>
-          told.get(`${finding.code} ${finding.message}`, rowId(finding.at.row), finding),
-        ),
-      ),
-      fits: keepRecord(
-        before?.fits,
-        fitted.value.filter(hasSizes).map((one) => [idOf(one), one]),
-      ),
-      budgets: keepRecord(
-        before?.budgets,
-        budgeted.value.map((budget) => [idOf(budget.fit), budget]),
-      ),
-      seasons: keepRecord(
-        before?.seasons,
-        followed.value.map((season) => [idOf(season.fit), season]),
-      ),
-      fastenings: keepRecord(
-        before?.fastenings,
-        fastened.value.map((fastening) => [idOf(fastening.fit), fastening]),
-      ),
-      jigs: keepList(before?.jigs, plan.value.jigs),
-      aids: keepList(
-        before?.aids,
-        plan.value.aids.map((aid) => {
-          const { corner, jig } = aid;
-          const id = idOf(aid.fit);
-          return aids.get(`${id} ${corner?.hand} ${corner?.end} ${jig.id}`, id, corner, jig.id);
-        }),
-      ),
-      uses: keepList(
-        before?.uses,
-        plan.value.uses.map((use) => {
-          const { edge, jig, overhang, adjustment } = use;
-          const id = idOf(use.fit);
-          return uses.get(`${id} ${edge} ${jig.id}`, id, edge, jig.id, overhang, adjustment);
-        }),
-      ),
-      sharing: before !== undefined && sameData(before.sharing, shared.value) ? before.sharing : shared.value,
-      parts: keepList(
-        before?.parts,
-        made.value.map((part) => parts.summaryOf(part)),
-      ),
-    };
-    return { designed, findings };
-  }
-
   return {
     toShare(draft) {
       const { order, sound } = fit(draft);
@@ -190,9 +93,10 @@ export function createDesignSession(font: StrokeFont): DesignSession {
     look(draft, revision) {
       const { standard, machine, registration } = draft;
       const { order, fitted, sound } = fit(draft);
-      if (draft.sharing !== 'each') return described(draft, revision, { ...NOT_YET, order, fitted }).designed;
+      const told = (stages: Stages) => rows.describe(draft, revision, stages, last?.designed).designed;
+      if (draft.sharing !== 'each') return told({ ...NOT_YET, order, fitted });
       const plan = jigs.plan({ fits: sound, fastenings: [], registration, standard }, order.value, machine);
-      return described(draft, revision, { ...NOT_YET, order, fitted, plan }).designed;
+      return told({ ...NOT_YET, order, fitted, plan });
     },
 
     design(draft, revision, shared = NOTHING_SHARED) {
@@ -214,7 +118,7 @@ export function createDesignSession(font: StrokeFont): DesignSession {
       );
       const made = parts.make(plan.value.jigs, machine);
       const stages: Stages = { order, fitted, budgeted, followed, fastened, shared, plan, made };
-      const { designed, findings } = described(draft, revision, stages);
+      const { designed, findings } = rows.describe(draft, revision, stages, last?.designed);
       for (const memo of memos) memo.endRound();
       last = {
         designed,
@@ -262,21 +166,4 @@ export function createDesignSession(font: StrokeFont): DesignSession {
       return { value, findings: [] };
     },
   };
-}
-
-/** A fit without box or front has an error of its own, and nothing that could be drawn. */
-const hasSizes = ({ boxW, boxH, frontW, frontH }: DrawerFit): boolean =>
-  Math.min(boxW, boxH, frontW, frontH) > 0;
-
-/** The record that was there before as far as it holds the same items. */
-function keepRecord<T>(
-  before: Readonly<Record<string, T>> | undefined,
-  entries: readonly (readonly [string, T])[],
-): Readonly<Record<string, T>> {
-  if (before === undefined || Object.keys(before).length !== entries.length)
-    return Object.fromEntries(entries);
-  const changed = entries.filter(([key, value]) => before[key] !== value);
-  if (changed.length === 0) return before;
-  const isOfSameRows = changed.every(([key]) => Object.hasOwn(before, key));
-  return isOfSameRows ? { ...before, ...Object.fromEntries(changed) } : Object.fromEntries(entries);
 }

@@ -1,4 +1,5 @@
 import { seasonDrawer } from '../fit/seasons/season-drawer.ts';
+import { seasonOrder } from '../fit/seasons/season-order.ts';
 import type { SeasonBudget } from '../fit/seasons/types.ts';
 import type { DrawerFit } from '../fit/types.ts';
 import type { Outcome } from '../findings/finding.ts';
@@ -14,13 +15,7 @@ export interface SeasonKeeper {
 export function seasonKeeper(): SeasonKeeper {
   const own = keyedMemo<DrawerFit, [DrawerFit, ShopStandard], ReturnType<typeof seasonDrawer>>(seasonDrawer);
   return {
-    follow(fits, standard) {
-      const outcomes = fits.map((fit) => own.get(fit, fit, standard));
-      return {
-        value: outcomes.flatMap(({ value }) => value ?? []),
-        findings: outcomes.flatMap(({ findings }) => findings),
-      };
-    },
+    follow: (fits, standard) => seasonOrder(fits, standard, (fit) => own.get(fit, fit, standard)),
     endRound: own.endRound,
   };
 }

@@ -31,7 +31,7 @@ export const TENTHS = { in: 254n, mm: 10n, cm: 100n } as const;
 const DATE =
   /^(?:\d{1,4}[-/. ])?(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*(?:[-/. ]\d{1,4})?$/i;
 
-export const EXAMPLE = { in: '1-7/16 in', mm: '36.5 mm' } as const;
+const EXAMPLE = { in: '1-7/16 in', mm: '36.5 mm' } as const;
 
 const refuse = (reason: string): Refusal => ({ ok: false, reason });
 

@@ -1,7 +1,7 @@
 import type { Finding } from '../../core/findings/finding.ts';
 
 /** A finding on one line; its message says where it stands in the file. */
-export const findingLine = ({ at, severity, message }: Finding, file: string): string =>
+const findingLine = ({ at, severity, message }: Finding, file: string): string =>
   `${at.file ?? file}: ${severity}: ${message}`;
 
 /** All findings, errors first, in the order of their rows. */

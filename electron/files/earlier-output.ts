@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { unzipSync } from 'fflate';
 import { z } from 'zod';
 import { MANIFEST_FORMAT } from '../../core/files/manifest.ts';
+import { jsonOf } from '../../shared/json-of.ts';
 import { readDocument } from './read-document.ts';
 
 /** Bytes. One that lists ten thousand files has below 2 MiB. */
@@ -80,12 +81,4 @@ async function judge(
   const sizes = await Promise.all(files.map(({ path }) => sizeOf(path)));
   const whole = files.length > 0 && files.every(({ size }, index) => sizes[index] === size);
   return { madeFrom, whole, files: files.length + 1 };
-}
-
-function jsonOf(text: string): unknown {
-  try {
-    return JSON.parse(text);
-  } catch {
-    return null;
-  }
 }

@@ -1,6 +1,5 @@
 import { mkdir, stat } from 'node:fs/promises';
 import { basename, dirname, extname, resolve } from 'node:path';
-import { zipSync, type Zippable } from 'fflate';
 import { bytesOf } from './bytes-of.ts';
 import { bringBack } from './bring-back.ts';
 import { earlierZip } from './earlier-output.ts';
@@ -8,9 +7,7 @@ import type { FreshOutput } from './fresh-output.ts';
 import { hashOf } from './read-document.ts';
 import { Refusal } from './refusal.ts';
 import { saveFile } from './save-file.ts';
-
-/** The first date that a zip can hold, in local time as zips have it: the same files give the same bytes. */
-const DATE = new Date(1980, 0, 1);
+import { zipFolder } from './zip-folder.ts';
 
 /**
  * Begins a zip whose files lie in a folder of its own name; refuses to take the place of anything that this
@@ -37,11 +34,7 @@ export async function freshZip(path: string): Promise<FreshOutput> {
     },
     async finish() {
       await mayReplace(target);
-      const entries: Zippable = {};
-      for (const [within, bytes] of [...files].toSorted(([a], [b]) => (a < b ? -1 : 1))) {
-        entries[`${folder}/${within}`] = [bytes, { mtime: DATE, level: 6 }];
-      }
-      await saveFile(target, zipSync(entries));
+      await saveFile(target, zipFolder(folder, files));
       files.clear();
     },
     async discard() {

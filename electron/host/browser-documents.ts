@@ -1,7 +1,7 @@
 import { basename } from 'node:path';
+import { safeName } from '../../core/files/file-name.ts';
 import { extensionOf, isDocumentName, PROJECT_EXTENSIONS } from '../../shared/document-kinds.ts';
 import { Refusal } from '../files/refusal.ts';
-import { folderName } from '../messages/output-path.ts';
 import type { Documents } from '../messages/ports.ts';
 import type { Shelf } from './shelf.ts';
 
@@ -26,8 +26,6 @@ export const browserDocuments = (uploads: Shelf, downloads: Shelf): Documents =>
 
 function fileName(suggested: string): string {
   const extension = extensionOf(suggested);
-  const stem = folderName(
-    basename(suggested, extension === '' ? '' : suggested.slice(-extension.length - 1)),
-  );
+  const stem = safeName(basename(suggested, extension === '' ? '' : suggested.slice(-extension.length - 1)));
   return `${stem}.${isDocumentName(suggested) ? extension : PROJECT_EXTENSIONS[0]}`;
 }

@@ -1,5 +1,6 @@
 import { createHash, timingSafeEqual } from 'node:crypto';
 import type { IncomingHttpHeaders } from 'node:http';
+import { HOST_KEY } from '../../shared/contract/host-key.ts';
 
 export interface Knock {
   readonly method: string;
@@ -19,9 +20,6 @@ export interface Lock {
   /** Made anew at each start; the printed address has it behind its `#`, which browsers send to nobody. */
   readonly key: string;
 }
-
-/** The header in which the page shows the key. */
-export const KEY_HEADER = 'overhang-key';
 
 /**
  * Who may talk to the host: its own page, opened at the address that was printed, and nobody else.
@@ -50,7 +48,7 @@ export function turnAway({ method, pathname, headers }: Knock, { authority, key 
   if (headers.origin !== `http://${authority}` || (site !== undefined && site !== 'same-origin')) {
     return { status: 403, reason: 'Only the page of this program may ask.' };
   }
-  if (!isSame(headers[KEY_HEADER], key)) return { status: 403, reason: NO_KEY };
+  if (!isSame(headers[HOST_KEY], key)) return { status: 403, reason: NO_KEY };
   const type = pathname === '/upload' ? 'application/octet-stream' : 'application/json';
   return headers['content-type'] === type ? null : { status: 415, reason: `Send ${type}.` };
 }

@@ -1,8 +1,8 @@
 import { join } from 'node:path';
+import { safeName } from '../../core/files/file-name.ts';
 import { freshFolder } from '../files/fresh-folder.ts';
 import { reasonOf, Refusal } from '../files/refusal.ts';
 import type { Dialogs } from './disk-documents.ts';
-import { folderName } from './output-path.ts';
 import type { Output } from './ports.ts';
 
 /** Folders of cut files on the disk, each in the folder that the user chose. `show` is the system's file manager. */
@@ -10,7 +10,7 @@ export const diskOutput = (dialogs: Dialogs, show: (path: string) => void): Outp
   async begin(suggestedName) {
     const parent = await dialogs.outputFolder();
     if (parent === null) return null;
-    const place = join(parent, folderName(suggestedName));
+    const place = join(parent, safeName(suggestedName));
     const folder = await freshFolder(place).catch((problem: unknown) => cannotWrite(place, problem));
     return {
       async write(path, content) {

@@ -2,6 +2,7 @@ import { mkdir, readdir, readFile, rename, rm, stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import { z } from 'zod';
 import type { Tab } from '../../shared/contract/tab.ts';
+import { jsonOf } from '../../shared/json-of.ts';
 import { hashOf, readDocument } from '../files/read-document.ts';
 import { saveFile } from '../files/save-file.ts';
 import type { Grants } from './grants.ts';
@@ -106,18 +107,10 @@ async function newestFirst(
 /** The file's handle is withheld if the file has become another since: saving must ask then. */
 async function readSnapshot(file: string, grants: Grants): Promise<Snapshot | null> {
   const text = await readFile(file, 'utf8').catch(() => null);
-  const read = text === null ? null : FILE.safeParse(parse(text));
+  const read = text === null ? null : FILE.safeParse(jsonOf(text));
   if (read === null || !read.success) return null;
   const { name, path, saved, text: content } = read.data;
   const now = path === null ? null : await readDocument(path).then(hashOf, () => null);
   const same = path !== null && saved !== null && now === saved;
   return { name, handle: same ? grants.grant(path) : null, text: content };
-}
-
-function parse(text: string): unknown {
-  try {
-    return JSON.parse(text);
-  } catch {
-    return null;
-  }
 }

@@ -1,7 +1,7 @@
 import { Refusal } from '../files/refusal.ts';
 
 /** Characters of one document or cut file: 32 Mi. The largest file of the demo order is below 1 MiB. */
-export const MAX_TEXT = 32 * 1024 * 1024;
+const MAX_TEXT = 32 * 1024 * 1024;
 
 /** Refuses text that no order comes to. */
 export function checkText(text: string): void {

@@ -58,7 +58,7 @@ async function readText(text: string, file: string): Promise<ReadDocument> {
 }
 
 /** Opens what the platform has read, or tells why it cannot be. */
-export async function openReply(reply: Reply<'document.open'>): Promise<void> {
+async function openReply(reply: Reply<'document.open'>): Promise<void> {
   if (!reply.ok) return tell(`Not opened: ${reply.reason}`);
   if (reply.cancelled) return;
   const { name, handle, text } = reply;

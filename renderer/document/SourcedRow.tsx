@@ -1,9 +1,7 @@
+import { NO_SOURCE } from '../../core/rules/no-source.ts';
 import { DocumentField } from './DocumentField.tsx';
 import type { DocumentEdit } from './edit.ts';
 import { valueAt, type Path } from './json.ts';
-
-/** What stands beside a value that nobody has given a source yet. */
-const NO_SOURCE = 'common practice, no source';
 
 interface SourcedRowProps {
   readonly edit: DocumentEdit;

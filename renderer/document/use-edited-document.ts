@@ -2,9 +2,9 @@ import { useDeferredValue, useMemo, useState } from 'react';
 import { sameData } from '../../core/collections/same-data.ts';
 import type { Finding, Outcome } from '../../core/findings/finding.ts';
 import type { LengthUnit } from '../../core/order/types.ts';
+import { jsonOf } from '../../shared/json-of.ts';
 import { documentEdit, type DocumentEdit } from './edit.ts';
 import type { OpenText, SaveText } from './files.ts';
-import { jsonOf } from './json-of.ts';
 import type { Json } from './json.ts';
 
 /** A document in work: its JSON in words of the unit that is shown. */

@@ -41,7 +41,7 @@ export const wholeLook = ({ x, y, w, h }: Extents): Look => ({
 });
 
 /** Pixels of 1 mm at which a drawing and its figures just fit their room. */
-export function fitScale({ w, h }: Extents, { width, height, rem }: Room, margins: Margins): number {
+function fitScale({ w, h }: Extents, { width, height, rem }: Room, margins: Margins): number {
   const across = (width - (margins.left + margins.right) * rem) / Math.max(w, 1e-6);
   const down = (height - (margins.top + margins.bottom) * rem) / Math.max(h, 1e-6);
   return Math.max(Math.min(across, down), 0.01);

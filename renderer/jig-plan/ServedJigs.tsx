@@ -1,4 +1,4 @@
-import { drawerName } from '../../core/fit/name.ts';
+import { drawerName } from '../../core/fit/drawer-name.ts';
 import { adjustWords } from '../../core/jigs/sharing/dial-way.ts';
 import { settingsText } from '../../core/jigs/settings-text.ts';
 import type { LengthUnit } from '../../core/order/types.ts';

@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { ActionButton } from '../app/ActionButton.tsx';
 import { ChoiceField } from '../fields/ChoiceField.tsx';
+import { UNIT_CHOICES } from '../fields/unit-choices.ts';
 import { setRegistration, setUnit } from '../store/changes.ts';
 import { useProgram } from '../store/use-program.ts';
 import { gridColumns } from './columns.ts';
@@ -25,7 +26,7 @@ export function OrderPanel() {
         </button>
       </header>
       <div className="order-settings">
-        <ChoiceField label="Bare numbers are" value={unit} choices={UNITS} onChange={setUnit} />
+        <ChoiceField label="Bare numbers are" value={unit} choices={UNIT_CHOICES} onChange={setUnit} />
         <ChoiceField
           label="Jigs register on"
           value={registration}
@@ -37,11 +38,6 @@ export function OrderPanel() {
     </section>
   );
 }
-
-const UNITS = [
-  { value: 'in', label: 'inches' },
-  { value: 'mm', label: 'millimetres' },
-] as const;
 
 const REGISTRATIONS = [
   { value: 'edge', label: 'one edge at a time' },

@@ -1,6 +1,6 @@
 import { formatLength } from '../../core/units/format-length.ts';
 import { formatSize } from '../../core/units/format-size.ts';
-import { drawerName } from '../../core/fit/name.ts';
+import { drawerName } from '../../core/fit/drawer-name.ts';
 import { EDGES, type Edge } from '../../core/order/types.ts';
 import { settingsText } from '../../core/jigs/settings-text.ts';
 import { selectJig } from '../store/changes.ts';

@@ -1,6 +1,7 @@
 import type { Vec3 } from '../../core/jigs/types.ts';
 import { cross } from '../../core/jigs/vec3.ts';
 import type { Dimension, KeepOut, Line } from '../../core/scene/types.ts';
+import { UP } from '../../core/scene/vec.ts';
 
 const plus = (a: Vec3, b: Vec3, times = 1): Vec3 => ({
   x: a.x + b.x * times,
@@ -14,8 +15,6 @@ function along([from, to]: Line): Vec3 | null {
   const length = Math.hypot(way.x, way.y, way.z);
   return length < 1e-6 ? null : { x: way.x / length, y: way.y / length, z: way.z / length };
 }
-
-const UP: Vec3 = { x: 0, y: 0, z: 1 };
 
 /** A line with a head of strokes at its end, flat on the bench; a head on an upright line stands along x. */
 export function arrowLines(line: Line, head: number): readonly Line[] {

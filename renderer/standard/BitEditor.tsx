@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { NO_SOURCE } from '../../core/rules/no-source.ts';
 import type { DocumentEdit } from '../document/edit.ts';
 import { itemsAt, textAt } from '../document/json.ts';
 import { SourcedRow } from '../document/SourcedRow.tsx';
@@ -22,7 +23,7 @@ export function BitEditor({ edit }: { readonly edit: DocumentEdit }) {
         onPick={setPicked}
         onAdd={() => {
           // Behind the one that is picked, so that the next thicker size can be written in.
-          const copy = bits[index] ?? { value: '', source: 'common practice, no source' };
+          const copy = bits[index] ?? { value: '', source: NO_SOURCE };
           edit.set(LIST, [...bits.slice(0, index + 1), copy, ...bits.slice(index + 1)]);
           setPicked(index + 1);
         }}

@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { NO_SOURCE } from '../../core/rules/no-source.ts';
 import { DocumentChoice } from '../document/DocumentChoice.tsx';
 import type { DocumentEdit } from '../document/edit.ts';
 import { namesAt, textAt, valueAt, withName } from '../document/json.ts';
@@ -81,7 +82,7 @@ export function PullSection({ edit }: { readonly edit: DocumentEdit }) {
   );
 }
 
-const unsourced = (value: string) => ({ value, source: 'common practice, no source' });
+const unsourced = (value: string) => ({ value, source: NO_SOURCE });
 
 /** What stands in a pull that is the first of all. */
 const FIRST = {

@@ -3,11 +3,7 @@ import { DocumentChoice } from '../document/DocumentChoice.tsx';
 import { DocumentField } from '../document/DocumentField.tsx';
 import type { DocumentEdit } from '../document/edit.ts';
 import { ChoiceField } from '../fields/ChoiceField.tsx';
-
-const UNITS = [
-  { value: 'in', label: 'inches' },
-  { value: 'mm', label: 'millimetres' },
-] as const;
+import { UNIT_CHOICES } from '../fields/unit-choices.ts';
 
 const CONSTRUCTIONS = [
   { value: 'face frame', label: 'face frame' },
@@ -30,7 +26,7 @@ export function StandardHead({ edit, shopUnit, onShopUnit }: StandardHeadProps) 
         <ChoiceField
           label="The shop reads lengths in"
           value={shopUnit}
-          choices={UNITS}
+          choices={UNIT_CHOICES}
           onChange={onShopUnit}
         />
       </div>

@@ -114,9 +114,6 @@ export const setStandard = (standard: ShopStandard, label = 'change the shop sta
 export const setMachine = (machine: MachineProfile, label = 'change the machine profile'): void =>
   change({ label, edit: withField('machine', machine) });
 
-/** Puts another draft in the place of this one, in the same document; can be undone. */
-export const replaceDraft = (draft: Draft, label: string): void => change({ label, edit: () => draft });
-
 /** Ends a run of typing: called when a field is left. */
 export const settle = (): void => update(settledState);
 

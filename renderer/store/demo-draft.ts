@@ -9,10 +9,10 @@ import type { ShopStandard } from '../../core/rules/types.ts';
 import { FIRST_MACHINE, FIRST_STANDARD } from '../../shared/beginning.ts';
 
 /** The shop standard that a new order begins with. */
-export const firstStandard = (): ShopStandard => sound(parseCurrentStandard, FIRST_STANDARD);
+const firstStandard = (): ShopStandard => sound(parseCurrentStandard, FIRST_STANDARD);
 
 /** The machine profile that a new order begins with. */
-export const firstMachine = (): MachineProfile => sound(parseCurrentMachine, FIRST_MACHINE);
+const firstMachine = (): MachineProfile => sound(parseCurrentMachine, FIRST_MACHINE);
 
 /** The demo order, which is open at the first start. */
 export function demoDraft(): Draft {

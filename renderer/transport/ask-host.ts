@@ -1,5 +1,6 @@
 import type { Channel } from '../../shared/contract/channels.ts';
 import type { Reply, Request } from '../../shared/contract/messages.ts';
+import { HOST_KEY } from '../../shared/contract/host-key.ts';
 import { hostKey } from './host-key.ts';
 
 export const NO_ANSWER = 'The browser host does not answer; start it again, this page stays as it is.';
@@ -27,7 +28,7 @@ export async function askHost<C extends Channel>(channel: C, request: Request<C>
   try {
     const response = await fetch(`/message/${channel}`, {
       method: 'POST',
-      headers: { 'Content-Type': 'application/json', 'Overhang-Key': hostKey() },
+      headers: { 'Content-Type': 'application/json', [HOST_KEY]: hostKey() },
       body: JSON.stringify(request),
       cache: 'no-store',
     });

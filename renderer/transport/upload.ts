@@ -1,4 +1,5 @@
 import { NO_ANSWER } from './ask-host.ts';
+import { HOST_KEY } from '../../shared/contract/host-key.ts';
 import { hostKey } from './host-key.ts';
 
 type Uploaded =
@@ -10,7 +11,7 @@ export async function upload(file: File): Promise<Uploaded> {
   try {
     const response = await fetch(`/upload?name=${encodeURIComponent(file.name)}`, {
       method: 'POST',
-      headers: { 'Content-Type': 'application/octet-stream', 'Overhang-Key': hostKey() },
+      headers: { 'Content-Type': 'application/octet-stream', [HOST_KEY]: hostKey() },
       body: await file.arrayBuffer(),
       cache: 'no-store',
     });

@@ -3,7 +3,7 @@ import { fastenOrder } from '../../core/fastening/fasten-order.ts';
 import { fitOrder } from '../../core/fit/fit-order.ts';
 import { engravedWords } from '../../core/order/engraved-words.ts';
 import { partsOf } from '../../core/parts/parts-of.ts';
-import { draftReader } from '../../core/session/read-draft.ts';
+import { draftReader } from '../../core/session/draft-reader.ts';
 import { STROKE_FONT } from '../../shared/library.ts';
 import { exports, limits, offsets } from './beside.ts';
 import { runChain } from './chain.ts';

@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { cutFileName, distinctNames, safeName } from '../../core/files/file-name.ts';
+import { cutFileName, distinctNames, isFileName, safeName } from '../../core/files/file-name.ts';
 
 const SEED = 81_204;
 
@@ -24,6 +24,8 @@ describe('safeName', () => {
     ['', 'order'],
     ['...', 'order'],
     ['???', 'order'],
+    ['kitchen.app/', 'kitchen.app-'],
+    ['  ..  ', 'order'],
   ];
   test.each(cases)('makes %j into %j', (text, name) => {
     expect(safeName(text)).toBe(name);
@@ -57,6 +59,7 @@ describe('safeName', () => {
         expect(new TextEncoder().encode(name).length).toBeLessThanOrEqual(121);
         // No half of a surrogate pair.
         expect(name).not.toMatch(/\p{Surrogate}/u);
+        expect(isFileName(name)).toBe(true);
         expect(safeName(name)).toBe(name);
       }),
       { seed: SEED, numRuns: 2000 },

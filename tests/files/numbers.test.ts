@@ -1,10 +1,10 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { bulgeNumber, coordinate, plainDecimal } from '../../core/files/numbers.ts';
+import { bulgeNumber, coordinate, fixedDecimal } from '../../core/files/numbers.ts';
 
 const SEED = 31;
 
-describe('plainDecimal', () => {
+describe('fixedDecimal', () => {
   test('DXF-2: writes no exponent and no negative zero', () => {
     expect(coordinate(1e-7)).toBe('0.000000');
     expect(coordinate(-1e-7)).toBe('0.000000');
@@ -20,7 +20,7 @@ describe('plainDecimal', () => {
         fc.double({ min: -1e9, max: 1e9, noNaN: true }),
         fc.constantFrom(6, 9),
         (value, decimals) => {
-          const text = plainDecimal(value, decimals);
+          const text = fixedDecimal(value, decimals);
           expect(text).toMatch(decimals === 6 ? /^-?\d+\.\d{6}$/ : /^-?\d+\.\d{9}$/);
           expect(Math.abs(Number(text) - value)).toBeLessThanOrEqual(
             0.5 * 10 ** -decimals + Math.abs(value) * 1e-15,

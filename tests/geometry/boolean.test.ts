@@ -6,7 +6,7 @@ import { circle } from '../../core/geometry/circle.ts';
 import { signedArea } from '../../core/geometry/measure.ts';
 import { clockwise } from '../../core/geometry/orient.ts';
 import { rectangle } from '../../core/geometry/rectangle.ts';
-import { roundedRectangle } from '../../core/geometry/rounded-rectangle.ts';
+import { roundedRectangle } from './rounded-rectangle.ts';
 import type { ClosedContour } from '../../core/geometry/types.ts';
 import { missed, worstMiss } from './near.ts';
 import { areaOf, distanceToSides, isInside, pointsOn, sampled, toPath } from './reference.ts';

@@ -5,7 +5,7 @@ import { fillet } from '../../core/geometry/fillet.ts';
 import { signedArea } from '../../core/geometry/measure.ts';
 import { polygon } from '../../core/geometry/polygon.ts';
 import { rectangle } from '../../core/geometry/rectangle.ts';
-import { roundedRectangle } from '../../core/geometry/rounded-rectangle.ts';
+import { roundedRectangle } from './rounded-rectangle.ts';
 import { segmentsOf, turnBetween } from '../../core/geometry/segments.ts';
 import { contourProblems } from '../../core/geometry/validate.ts';
 import { missed } from './near.ts';

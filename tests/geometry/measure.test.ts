@@ -5,7 +5,7 @@ import { contains } from '../../core/geometry/contains.ts';
 import { distanceToContour } from '../../core/geometry/distance.ts';
 import { bounds, perimeter, signedArea } from '../../core/geometry/measure.ts';
 import { rectangle } from '../../core/geometry/rectangle.ts';
-import { roundedRectangle } from '../../core/geometry/rounded-rectangle.ts';
+import { roundedRectangle } from './rounded-rectangle.ts';
 import type { RingContour } from '../../core/geometry/types.ts';
 import { contourProblems } from '../../core/geometry/validate.ts';
 import { missed, worstMiss } from './near.ts';

@@ -8,7 +8,7 @@ import { offsetContour } from '../../core/geometry/offset.ts';
 import { reverseRing } from '../../core/geometry/orient.ts';
 import { polygon } from '../../core/geometry/polygon.ts';
 import { rectangle } from '../../core/geometry/rectangle.ts';
-import { roundedRectangle } from '../../core/geometry/rounded-rectangle.ts';
+import { roundedRectangle } from './rounded-rectangle.ts';
 import type { ClosedContour } from '../../core/geometry/types.ts';
 import { contourProblems } from '../../core/geometry/validate.ts';
 import { missed, worstMiss } from './near.ts';

@@ -1,7 +1,7 @@
 import * as fc from 'fast-check';
 import { circle } from '../../core/geometry/circle.ts';
 import { polygon } from '../../core/geometry/polygon.ts';
-import { roundedRectangle } from '../../core/geometry/rounded-rectangle.ts';
+import { roundedRectangle } from './rounded-rectangle.ts';
 import type { ClosedContour } from '../../core/geometry/types.ts';
 
 /**

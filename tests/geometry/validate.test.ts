@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { circle } from '../../core/geometry/circle.ts';
 import { rectangle } from '../../core/geometry/rectangle.ts';
-import { roundedRectangle } from '../../core/geometry/rounded-rectangle.ts';
+import { roundedRectangle } from './rounded-rectangle.ts';
 import type { RingContour, Vertex } from '../../core/geometry/types.ts';
 import { contourProblems } from '../../core/geometry/validate.ts';
 

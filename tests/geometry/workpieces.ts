@@ -1,7 +1,7 @@
 import { circle } from '../../core/geometry/circle.ts';
 import { fillet } from '../../core/geometry/fillet.ts';
 import { polygon } from '../../core/geometry/polygon.ts';
-import { roundedRectangle } from '../../core/geometry/rounded-rectangle.ts';
+import { roundedRectangle } from './rounded-rectangle.ts';
 import type { CircleContour, Point, RingContour } from '../../core/geometry/types.ts';
 
 /** Fixed workpieces of known size, for tests and benchmarks. */

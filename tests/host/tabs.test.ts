@@ -1,12 +1,11 @@
-import { mkdirSync, writeFileSync } from 'node:fs';
-import { join, resolve } from 'node:path';
+import { join } from 'node:path';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { build } from 'vite';
 import { z } from 'zod';
 import { serve, type Host } from '../../electron/host/serve.ts';
 import { temporaryFolder } from '../cli/temporary.ts';
 import { launchBrowser } from '../readers/browser.ts';
+import { buildTransportPage } from './transport-page.ts';
 
 // Tabs of a real browser at the host: who they are, and whose unsaved work they get.
 
@@ -16,26 +15,13 @@ let browser: Browser;
 let context: BrowserContext;
 
 beforeAll(async () => {
-  const source = join(folder, 'source');
-  mkdirSync(source);
-  const transport = (file: string) => JSON.stringify(resolve('renderer/transport', file));
-  writeFileSync(
-    join(source, 'index.html'),
-    '<!doctype html><title>T</title><link rel="icon" href="data:,"><script type="module" src="./main.js"></script>',
+  const built = await buildTransportPage(
+    folder,
+    (transport) =>
+      `import { send } from ${transport('send.ts')};
+       import { openTabs, ownTab } from ${transport('tab.ts')};
+       Object.assign(window, { send, ownTab, openTabs });`,
   );
-  writeFileSync(
-    join(source, 'main.js'),
-    `import { send } from ${transport('send.ts')};
-     import { openTabs, ownTab } from ${transport('tab.ts')};
-     Object.assign(window, { send, ownTab, openTabs });`,
-  );
-  const built = join(folder, 'renderer');
-  await build({
-    configFile: false,
-    root: source,
-    logLevel: 'silent',
-    build: { outDir: built, emptyOutDir: true },
-  });
   host = await serve({ page: built, recovery: join(folder, 'recovery') });
   browser = await launchBrowser();
   context = await browser.newContext();

@@ -1,13 +1,13 @@
 import { unzipSync } from 'fflate';
-import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { join, resolve } from 'node:path';
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
-import { build } from 'vite';
 import { serve, type Host } from '../../electron/host/serve.ts';
 import { temporaryFolder } from '../cli/temporary.ts';
 import { TAB } from '../messages/tabs.ts';
 import { launchBrowser } from '../readers/browser.ts';
+import { buildTransportPage } from './transport-page.ts';
 
 // The renderer's way to the platform, in a page of its own that is served as the program is.
 
@@ -18,28 +18,15 @@ let page: Page;
 let problems: string[] = [];
 
 beforeAll(async () => {
-  const source = join(folder, 'source');
-  mkdirSync(source);
-  const transport = (file: string) => JSON.stringify(resolve('renderer/transport', file));
-  writeFileSync(
-    join(source, 'index.html'),
-    '<!doctype html><title>T</title><link rel="icon" href="data:,"><script type="module" src="./main.js"></script>',
+  const built = await buildTransportPage(
+    folder,
+    (transport) =>
+      `import { send } from ${transport('send.ts')};
+       import { listenForDrops, openDropped } from ${transport('open-dropped.ts')};
+       import { listenForActions, listenForOffers } from ${transport('notices.ts')};
+       Object.assign(window, { send, dropped: [], ends: [listenForActions(() => 0), listenForOffers(() => 0)] });
+       window.endDrops = listenForDrops(async (file) => window.dropped.push(await openDropped(file)));`,
   );
-  writeFileSync(
-    join(source, 'main.js'),
-    `import { send } from ${transport('send.ts')};
-     import { listenForDrops, openDropped } from ${transport('open-dropped.ts')};
-     import { listenForActions, listenForOffers } from ${transport('notices.ts')};
-     Object.assign(window, { send, dropped: [], ends: [listenForActions(() => 0), listenForOffers(() => 0)] });
-     window.endDrops = listenForDrops(async (file) => window.dropped.push(await openDropped(file)));`,
-  );
-  const built = join(folder, 'renderer');
-  await build({
-    configFile: false,
-    root: source,
-    logLevel: 'silent',
-    build: { outDir: built, emptyOutDir: true },
-  });
   host = await serve({ page: built, recovery: join(folder, 'recovery') });
   browser = await launchBrowser();
   page = await browser.newPage();

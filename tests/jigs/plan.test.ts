@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { fitOrder } from '../../core/fit/fit-order.ts';
-import { drawerName } from '../../core/fit/name.ts';
+import { drawerName } from '../../core/fit/drawer-name.ts';
 import type { Registration } from '../../core/jigs/plan-types.ts';
 import { planJigs } from '../../core/jigs/plan.ts';
 import { readOrderCsv } from '../../core/order/read-csv.ts';

@@ -1,7 +1,7 @@
 import { fc, test as property } from '@fast-check/vitest';
-import { join, relative, resolve, sep, win32 } from 'node:path';
+import { relative, resolve, sep, win32 } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { checkOutputPath, folderName, isFileName } from '../../electron/messages/output-path.ts';
+import { checkOutputPath } from '../../electron/messages/output-path.ts';
 
 const accepts = (path: string): boolean => {
   try {
@@ -87,29 +87,4 @@ describe('checkOutputPath', () => {
       expect(windows.split('\\').join('/')).toBe(path);
     },
   );
-});
-
-describe('folderName', () => {
-  test.each([
-    ['Harbor Library', 'Harbor Library'],
-    ['Küche 2/3: links', 'Küche 2-3- links'],
-    ['../../etc', 'etc'],
-    ['  ..  ', 'jigs'],
-    ['', 'jigs'],
-    ['con', 'jigs'],
-    ['kitchen.app/', 'kitchen.app-'],
-    ['dots...', 'dots'],
-  ])('makes %j to %j', (suggested, name) => {
-    expect(folderName(suggested)).toBe(name);
-  });
-
-  property.prop([fc.oneof(hostile, fc.string({ unit: 'binary', maxLength: 200 }))], {
-    seed: 20260302,
-    numRuns: 3000,
-  })('gives a file name for anything, and gives that name again', (suggested) => {
-    const name = folderName(suggested);
-    expect(isFileName(name)).toBe(true);
-    expect(folderName(name)).toBe(name);
-    expect(join('/out', name)).toBe(`/out/${name}`);
-  });
 });

@@ -1,29 +1,16 @@
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { cabinetElevation } from '../../core/elevation/cabinet-elevation.ts';
+import { axeFindings } from '../readers/axe.ts';
 import { demoDraft, rowOf, withCell, type DemoDraft } from './demo-draft.ts';
-import {
-  calls,
-  change,
-  axeFindings,
-  openPage,
-  show,
-  sidewaysScroll,
-  startHarness,
-  type Harness,
-  type Scene,
-} from './harness.ts';
+import { calls, change, pagesOfFile, show, sidewaysScroll, type Scene } from './harness.ts';
 
-let harness: Harness;
-beforeAll(async () => {
-  harness = await startHarness();
-});
-afterAll(() => harness.browser.close());
+const openPage = pagesOfFile();
 
 const harbor = demoDraft('harbor-library');
 
 async function cabinet(demo: DemoDraft, rowId: string | null, scene: Scene = {}): Promise<Page> {
-  const page = await openPage(harness, scene);
+  const page = await openPage(scene);
   const { draft, designed } = demo;
   const props = {
     fits: designed.fits,

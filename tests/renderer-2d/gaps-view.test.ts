@@ -1,28 +1,15 @@
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { dialIn } from '../../core/fit/dial-in/dial-in.ts';
 import type { SeenGaps } from '../../core/fit/dial-in/types.ts';
 import { orderRework } from '../../core/gap-view/order-rework.ts';
 import { formatLength } from '../../core/units/format-length.ts';
 import type { Draft } from '../../core/project/draft.ts';
+import { axeFindings } from '../readers/axe.ts';
 import { demoDraft, rowOf, type DemoDraft } from './demo-draft.ts';
-import {
-  axeFindings,
-  calls,
-  change,
-  openPage,
-  show,
-  sidewaysScroll,
-  startHarness,
-  type Harness,
-  type Scene,
-} from './harness.ts';
+import { calls, change, pagesOfFile, show, sidewaysScroll, type Scene } from './harness.ts';
 
-let harness: Harness;
-beforeAll(async () => {
-  harness = await startHarness();
-});
-afterAll(() => harness.browser.close());
+const openPage = pagesOfFile();
 
 /** The same order with fronts of solid wood. */
 const inSolidWood = (draft: Draft): Draft => {
@@ -50,7 +37,7 @@ interface Shown {
 }
 
 async function gaps(demo: DemoDraft, rowId: string, { seen = {}, unit = 'mm', scene = {} }: Shown = {}) {
-  const page = await openPage(harness, scene);
+  const page = await openPage(scene);
   const { draft, designed } = demo;
   const props = {
     rowId,

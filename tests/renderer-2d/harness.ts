@@ -1,12 +1,11 @@
-import { readFileSync } from 'node:fs';
 import type { Browser, Page } from 'playwright-core';
 import { build } from 'vite';
+import { afterAll, beforeAll } from 'vitest';
 import { launchBrowser } from '../readers/browser.ts';
 
 const FOLDER = new URL('./harness/', import.meta.url).pathname;
-const AXE = readFileSync(new URL('../../node_modules/axe-core/axe.min.js', import.meta.url), 'utf8');
 
-export interface Harness {
+interface Harness {
   readonly browser: Browser;
   readonly script: string;
   readonly style: string;
@@ -14,8 +13,8 @@ export interface Harness {
   readonly pages: Map<string, Page>;
 }
 
-/** Bundles the views and starts a browser; close it in `afterAll`. */
-export async function startHarness(): Promise<Harness> {
+/** Bundles the views and starts a browser. */
+async function startHarness(): Promise<Harness> {
   const [built, browser] = await Promise.all([
     build({
       configFile: false,
@@ -42,6 +41,19 @@ export async function startHarness(): Promise<Harness> {
   return { browser, script, style, pages: new Map() };
 }
 
+/** What opens pages with the views in the tests of a file; the browser lives as long as they do. */
+export function pagesOfFile(): (scene?: Scene) => Promise<Page> {
+  let harness: Harness | undefined;
+  beforeAll(async () => {
+    harness = await startHarness();
+  });
+  afterAll(() => harness?.browser.close());
+  return (scene = {}) => {
+    if (harness === undefined) throw new Error('the browser is started before the tests, not before that');
+    return openPage(harness, scene);
+  };
+}
+
 export interface Scene {
   readonly width?: number;
   readonly height?: number;
@@ -51,7 +63,7 @@ export interface Scene {
 }
 
 /** A page with the views loaded; one for each scene. Fails the test on any error of the page. */
-export async function openPage(harness: Harness, scene: Scene = {}): Promise<Page> {
+async function openPage(harness: Harness, scene: Scene): Promise<Page> {
   const key = JSON.stringify(scene);
   const known = harness.pages.get(key);
   if (known !== undefined) return known;
@@ -100,22 +112,6 @@ export const change = (page: Page, props: Readonly<Record<string, unknown>>): Pr
 /** The callbacks that the view has called so far. */
 export const calls = (page: Page): Promise<readonly (readonly [string, unknown])[]> =>
   page.evaluate(() => Reflect.get(globalThis, 'calls'));
-
-/** What axe finds wrong with the page: rule and place. */
-export async function axeFindings(page: Page): Promise<readonly string[]> {
-  await page.evaluate(AXE);
-  return page.evaluate(async () => {
-    const axe: {
-      run: () => Promise<{
-        violations: { id: string; nodes: { target: unknown; failureSummary?: string }[] }[];
-      }>;
-    } = Reflect.get(globalThis, 'axe');
-    const { violations } = await axe.run();
-    return violations.flatMap(({ id, nodes }) =>
-      nodes.map(({ target, failureSummary }) => `${id}: ${String(target)} ${failureSummary ?? ''}`),
-    );
-  });
-}
 
 /** By how many pixels the page is wider than its window, as it must not be at any zoom. */
 export const sidewaysScroll = (page: Page): Promise<number> =>

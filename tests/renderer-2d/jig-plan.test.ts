@@ -1,5 +1,5 @@
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { bargains } from '../../core/jigs/sharing/picked-point.ts';
 import type { JigSharing } from '../../core/jigs/sharing/types.ts';
 import { createDesignSession } from '../../core/session/design-session.ts';
@@ -7,24 +7,11 @@ import { jigSharer } from '../../core/session/jig-sharer.ts';
 import type { Designed } from '../../core/session/types.ts';
 import { STROKE_FONT } from '../../shared/library.ts';
 import { solve } from '../jigs-cover/load-solver.ts';
+import { axeFindings } from '../readers/axe.ts';
 import { demoDraft } from '../session/drafts.ts';
-import {
-  axeFindings,
-  calls,
-  change,
-  openPage,
-  show,
-  sidewaysScroll,
-  startHarness,
-  type Harness,
-  type Scene,
-} from './harness.ts';
+import { calls, change, pagesOfFile, show, sidewaysScroll, type Scene } from './harness.ts';
 
-let harness: Harness;
-beforeAll(async () => {
-  harness = await startHarness();
-});
-afterAll(() => harness.browser.close());
+const openPage = pagesOfFile();
 
 /** The demo order with fronts that are each a little different, so that there is a trade to be made. */
 const draft = (() => {
@@ -55,7 +42,7 @@ const slim = (designed: Designed) => ({
 });
 
 async function jigPlan(sharing: JigSharing, scene: Scene = {}): Promise<Page> {
-  const page = await openPage(harness, scene);
+  const page = await openPage(scene);
   const designed = session.design(draft, 1, await share(session.toShare(draft), sharing));
   await show(
     page,

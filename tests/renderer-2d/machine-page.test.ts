@@ -1,29 +1,17 @@
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { couponSizes } from '../../core/calibration/coupon-sizes.ts';
+import { axeFindings } from '../readers/axe.ts';
 import { demoDraft } from './demo-draft.ts';
-import {
-  calls,
-  axeFindings,
-  openPage,
-  show,
-  sidewaysScroll,
-  startHarness,
-  type Harness,
-  type Scene,
-} from './harness.ts';
+import { calls, pagesOfFile, show, sidewaysScroll, type Scene } from './harness.ts';
 
-let harness: Harness;
-beforeAll(async () => {
-  harness = await startHarness();
-});
-afterAll(() => harness.browser.close());
+const openPage = pagesOfFile();
 
 const { draft } = demoDraft('harbor-library');
 const { machine } = draft;
 
 async function machinePage(unit: 'in' | 'mm', scene: Scene = {}): Promise<Page> {
-  const page = await openPage(harness, scene);
+  const page = await openPage(scene);
   await show(page, 'MachinePage', { machine, draft, unit }, ['onApply', 'onOpen', 'onSave'], {
     onApply: 'machine',
   });

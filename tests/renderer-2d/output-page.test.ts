@@ -1,24 +1,11 @@
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { EVERYTHING, type OutputChoice } from '../../core/files/output-choice.ts';
+import { axeFindings } from '../readers/axe.ts';
 import { demoDraft, rowOf, withCell, type DemoDraft } from './demo-draft.ts';
-import {
-  calls,
-  change,
-  axeFindings,
-  openPage,
-  show,
-  sidewaysScroll,
-  startHarness,
-  type Harness,
-  type Scene,
-} from './harness.ts';
+import { calls, change, pagesOfFile, show, sidewaysScroll, type Scene } from './harness.ts';
 
-let harness: Harness;
-beforeAll(async () => {
-  harness = await startHarness();
-});
-afterAll(() => harness.browser.close());
+const openPage = pagesOfFile();
 
 const harbor = demoDraft('harbor-library');
 const IDLE = { state: 'idle', done: 0, of: 0 };
@@ -41,7 +28,7 @@ const slim = ({ designed }: DemoDraft) => ({
 });
 
 async function outputPage(demo: DemoDraft, scene: Scene = {}): Promise<Page> {
-  const page = await openPage(harness, scene);
+  const page = await openPage(scene);
   await show(page, 'OutputPage', { draft: demo.draft, designed: slim(demo), ...SHOWN }, CALLBACKS, {
     onChoice: 'choice',
   });

@@ -1,31 +1,18 @@
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { bounds } from '../../core/geometry/measure.ts';
 import { readMachine } from '../jigs/setups.ts';
+import { axeFindings } from '../readers/axe.ts';
 import { demoDraft, type DemoDraft } from './demo-draft.ts';
-import {
-  calls,
-  change,
-  axeFindings,
-  openPage,
-  show,
-  sidewaysScroll,
-  startHarness,
-  type Harness,
-  type Scene,
-} from './harness.ts';
+import { calls, change, pagesOfFile, show, sidewaysScroll, type Scene } from './harness.ts';
 
-let harness: Harness;
-beforeAll(async () => {
-  harness = await startHarness();
-});
-afterAll(() => harness.browser.close());
+const openPage = pagesOfFile();
 
 const laser = demoDraft('harbor-library');
 const router = demoDraft('harbor-library', (draft) => ({ ...draft, machine: readMachine('router') }));
 
 async function part(demo: DemoDraft, partId: string, unit: 'in' | 'mm', scene: Scene = {}): Promise<Page> {
-  const page = await openPage(harness, scene);
+  const page = await openPage(scene);
   const props = {
     parts: demo.designed.parts,
     partId,

@@ -1,31 +1,18 @@
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { z } from 'zod';
+import { axeFindings } from '../readers/axe.ts';
 import { demoDraft } from './demo-draft.ts';
-import {
-  calls,
-  change,
-  axeFindings,
-  openPage,
-  show,
-  sidewaysScroll,
-  startHarness,
-  type Harness,
-  type Scene,
-} from './harness.ts';
+import { calls, change, pagesOfFile, show, sidewaysScroll, type Scene } from './harness.ts';
 
-let harness: Harness;
-beforeAll(async () => {
-  harness = await startHarness();
-});
-afterAll(() => harness.browser.close());
+const openPage = pagesOfFile();
 
 const INCH = 25.4;
 const { draft } = demoDraft('harbor-library');
 const CALLBACKS = ['onApply', 'onOpen', 'onSave'];
 
 async function standardPage(unit: 'in' | 'mm' = 'in', scene: Scene = {}): Promise<Page> {
-  const page = await openPage(harness, scene);
+  const page = await openPage(scene);
   await show(page, 'StandardPage', { standard: draft.standard, draft, unit }, CALLBACKS, {
     onApply: 'standard',
   });

@@ -12,7 +12,6 @@ import {
   recoverDraft,
   redo,
   removeRow,
-  replaceDraft,
   selectJig,
   selectPart,
   selectRow,
@@ -107,7 +106,6 @@ describe('undo and redo', () => {
       ['change what the jigs register on', () => setRegistration('corner')],
       ['change the shop standard', () => setStandard(readStandard('face-frame-side-mount.json'))],
       ['change the machine profile', () => setMachine(readMachine('router'))],
-      ['import a file', () => replaceDraft({ ...draft, rows: [] }, 'import a file')],
     ];
     const drafts: Draft[] = [state().draft];
     for (const [label, make] of changes) {

@@ -1,11 +1,9 @@
-import { readFileSync } from 'node:fs';
 import type { Browser, Page } from 'playwright-core';
 import { build } from 'vite';
 import type { LengthUnit } from '../../core/order/types.ts';
 import type { SeatScene } from '../../core/scene/types.ts';
 
 const FOLDER = new URL('./harness/', import.meta.url).pathname;
-const AXE = readFileSync(new URL('../../node_modules/axe-core/axe.min.js', import.meta.url), 'utf8');
 
 /** An address that no name server knows: every file of it comes from the build. */
 const ADDRESS = 'http://seat.test/';
@@ -110,20 +108,4 @@ export async function settled(page: Page): Promise<number> {
     await page.waitForTimeout(60);
   }
   throw new Error('the picture never came to rest');
-}
-
-/** What axe finds wrong with the page: rule and place. */
-export async function axeFindings(page: Page): Promise<readonly string[]> {
-  await page.evaluate(AXE);
-  return page.evaluate(async () => {
-    const axe: {
-      run: () => Promise<{
-        violations: { id: string; nodes: { target: unknown; failureSummary?: string }[] }[];
-      }>;
-    } = Reflect.get(globalThis, 'axe');
-    const { violations } = await axe.run();
-    return violations.flatMap(({ id, nodes }) =>
-      nodes.map(({ target, failureSummary }) => `${id}: ${String(target)} ${failureSummary ?? ''}`),
-    );
-  });
 }

@@ -2,10 +2,10 @@ import type { Browser } from 'playwright-core';
 import { chromium } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import type { SeatScene } from '../../core/scene/types.ts';
+import { axeFindings } from '../readers/axe.ts';
 import { launchBrowser } from '../readers/browser.ts';
 import { demoScenes, SOME } from '../scene/demo-scenes.ts';
 import {
-  axeFindings,
   buildSeatPage,
   framesOf,
   openSeatPage,

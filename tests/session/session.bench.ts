@@ -1,7 +1,7 @@
 import { bench, describe } from 'vitest';
 import type { Draft } from '../../core/project/draft.ts';
 import { createDesignSession } from '../../core/session/design-session.ts';
-import { draftReader } from '../../core/session/read-draft.ts';
+import { draftReader } from '../../core/session/draft-reader.ts';
 import { fitter } from '../../core/session/fitter.ts';
 import { STROKE_FONT } from '../../shared/library.ts';
 import { demoDraft, largeDraft } from './drafts.ts';

@@ -10,7 +10,7 @@ const KINDS = [
 ] as const;
 
 /** A set of 100 rectangles of the sizes that jig parts have, in tenths of a millimetre. */
-export function jigLike(set: number): readonly RectangleItem[] {
+function jigLike(set: number): readonly RectangleItem[] {
   const random = randomFrom(0x6a69 + set);
   const between = ([least, most]: readonly [number, number]): number =>
     Math.round((least + (most - least) * random()) * 10) / 10;

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { circle } from '../../core/geometry/circle.ts';
 import { perimeter } from '../../core/geometry/measure.ts';
 import { rectangle } from '../../core/geometry/rectangle.ts';
-import { roundedRectangle } from '../../core/geometry/rounded-rectangle.ts';
+import { roundedRectangle } from '../geometry/rounded-rectangle.ts';
 import type { PathContour, Point, RingContour } from '../../core/geometry/types.ts';
 import { contourProblems } from '../../core/geometry/validate.ts';
 import { addTabs } from '../../core/sheets/tabs/add-tabs.ts';

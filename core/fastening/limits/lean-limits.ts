@@ -13,7 +13,7 @@ export const coverHeight = (
 });
 
 /** The thickness that the cover counts from: less where the face is profiled. */
-export const solidThickness = ({ fit }: Pick<PlaceContext, 'fit'>): number =>
+const solidThickness = ({ fit }: Pick<PlaceContext, 'fit'>): number =>
   Math.min(fit.frontThickness, fit.drawer.front.thinnest ?? Infinity);
 
 /** The limits that depend on the angle alone: cover, bite, the driver at the box's back, the guide's bore. */

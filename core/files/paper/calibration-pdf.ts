@@ -5,7 +5,7 @@ import { calibrationPage } from './calibration/calibration-page.ts';
 import type { PaperFonts } from './pdf/fonts.ts';
 import { measureText } from './pdf/measure-text.ts';
 import { writePdf } from './pdf/write-pdf.ts';
-import { checkPaper } from './sheet/check-settings.ts';
+import { checkPaper } from './sheet/check-paper.ts';
 import { frontSheet } from './sheet/front-sheet.ts';
 import { pageArea } from './sheet/page-area.ts';
 import { sheetText } from './sheet/sheet-text.ts';

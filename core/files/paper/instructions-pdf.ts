@@ -30,7 +30,7 @@ export async function instructionsPdf(request: InstructionsRequest): Promise<Out
 }
 
 /** The same as pages of plain data. */
-export function instructionsDocument({
+function instructionsDocument({
   order,
   setups,
   pictureOf = () => null,

@@ -8,7 +8,7 @@ import type { PaperDocument } from './page/types.ts';
 import type { PaperFonts } from './pdf/fonts.ts';
 import { measureText } from './pdf/measure-text.ts';
 import { writePdf, type Progress } from './pdf/write-pdf.ts';
-import { checkPaper } from './sheet/check-settings.ts';
+import { checkPaper } from './sheet/check-paper.ts';
 import { pageArea } from './sheet/page-area.ts';
 import { frontSheet } from './sheet/front-sheet.ts';
 import { sheetText } from './sheet/sheet-text.ts';
@@ -42,7 +42,7 @@ export async function templatesPdf(request: TemplatesRequest): Promise<Outcome<U
 }
 
 /** The same as pages of plain data. */
-export function templatesDocument({
+function templatesDocument({
   order,
   templates,
   settings,

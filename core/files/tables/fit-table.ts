@@ -2,7 +2,7 @@ import type { Fastening } from '../../fastening/types.ts';
 import type { Finding } from '../../findings/finding.ts';
 import { groupBy } from '../../collections/group-by.ts';
 import { startMove } from '../../fit/budget/start-move.ts';
-import { drawerName } from '../../fit/name.ts';
+import { drawerName } from '../../fit/drawer-name.ts';
 import type { DrawerFit } from '../../fit/types.ts';
 import type { JigUse } from '../../jigs/plan-types.ts';
 import { hangingOf, hungFit } from '../../jigs/sharing/hung-by.ts';

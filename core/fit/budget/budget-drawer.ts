@@ -3,17 +3,15 @@ import type { LengthUnit } from '../../order/types.ts';
 import type { ShopStandard } from '../../rules/types.ts';
 import { seedOf } from '../../units/random.ts';
 import type { DrawerFit } from '../types.ts';
-import { canHang } from './can-hang.ts';
+import { canHang } from '../can-hang.ts';
 import { checkReach } from './check-reach.ts';
 import { drawerMargin } from './drawer-margin.ts';
 import { edgeBudget } from './edge-budget.ts';
+import { fallsShort } from './falls-short.ts';
 import { budgetModel, type BudgetModel } from './model.ts';
 import { shareInterval } from './share-interval.ts';
 import { simulate } from './simulate.ts';
 import type { AdjustmentBudget, BudgetOptions } from './types.ts';
-
-/** mm. A margin this far below 0 is float noise. */
-const NOISE = 1e-9;
 
 /**
  * Whether a drawer's front will come into its gaps with the slide's adjusters alone: edge by edge, and all
@@ -41,7 +39,7 @@ export function budgetOf(
     throw new RangeError(`budgetOf: samples must be a whole number from 0: ${samples}`);
   const simulated = samples === 0 ? null : simulate(model, samples, ownSeed(model, seed));
   const margin = drawerMargin(model, unit);
-  const within = (slack: number | undefined) => slack === undefined || slack >= -NOISE;
+  const within = (slack: number | undefined) => slack === undefined || !fallsShort(slack);
   return {
     edges: {
       left: edgeBudget('left', model, simulated),

@@ -1,10 +1,8 @@
 import type { Finding } from '../../findings/finding.ts';
 import { formatLength } from '../../units/format-length.ts';
-import { fitWarning } from '../place.ts';
+import { fitWarning } from '../fit-finding.ts';
+import { fallsShort } from './falls-short.ts';
 import type { AdjustmentBudget, TightLimits } from './types.ts';
-
-/** mm. A margin this far below 0 is float noise. */
-const NOISE = 1e-9;
 
 /** A warning where the adjusters alone do not bring a front in, or may well not. */
 export function checkReach(budget: AdjustmentBudget): readonly Finding[] {
@@ -17,7 +15,7 @@ export function checkReach(budget: AdjustmentBudget): readonly Finding[] {
       drawer: fit.drawer,
       values: { short: -slack, limits: limits.join('; ') },
     });
-  if (nominal.slack < -NOISE) {
+  if (fallsShort(nominal.slack)) {
     return [
       warn(
         `the ${fit.rules.slideName} slide's adjusters cannot bring the front into its gaps even when everything is made to size: ${mm(-nominal.slack)} is missing between ${told(nominal)}; a slide with more range, a smaller front, or less start-low allowance would do`,
@@ -25,7 +23,7 @@ export function checkReach(budget: AdjustmentBudget): readonly Finding[] {
       ),
     ];
   }
-  if (likely.slack >= -NOISE) return [];
+  if (!fallsShort(likely.slack)) return [];
   const share =
     dominant === null ? '' : `, most of it (${percent(dominant.share)}) from the ${dominant.source}`;
   const rework = reach === null ? '' : `; ${percent(1 - reach.share)} of such fronts will need rework`;

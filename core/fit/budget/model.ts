@@ -4,7 +4,7 @@ import type { DrawerFit } from '../types.ts';
 import { errorTerms, gapByErrors, type ErrorTerm } from './errors.ts';
 import { gapLimits } from './gap-limits.ts';
 import { gapGrowth, gapPlaces, type GapPlace, type Move } from './places.ts';
-import { adjustersOf, rangeOf } from './slide-of.ts';
+import { adjustersOf, rangeOf } from './adjusters.ts';
 import { startMove, type RegisteredSide } from './start-move.ts';
 import type { BudgetOptions, Span } from './types.ts';
 

@@ -2,7 +2,7 @@ import type { Finding, Outcome } from '../../findings/finding.ts';
 import type { Edge } from '../../order/types.ts';
 import { FRONT_CORNERS, gapPlaces, type FrontCorner, type GapPlace } from '../budget/places.ts';
 import { LARGEST_LENGTH } from '../../units/parse-length.ts';
-import { fitError } from '../place.ts';
+import { fitError } from '../fit-finding.ts';
 import type { DrawerFit } from '../types.ts';
 import type { CornerReading, SeenGaps } from './types.ts';
 

@@ -3,7 +3,7 @@ import type { Edge } from '../../order/types.ts';
 import { formatLength } from '../../units/format-length.ts';
 import { SAME_LENGTH } from '../../units/tolerances.ts';
 import { INCH } from '../../units/inch-fraction.ts';
-import { fitWarning } from '../place.ts';
+import { fitWarning } from '../fit-finding.ts';
 import type { SeasonBudget } from './types.ts';
 
 interface Wanted {

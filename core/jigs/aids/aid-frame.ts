@@ -3,9 +3,8 @@ import { cornerFrame } from '../../fastening/corner-frame.ts';
 import type { Corner } from '../../fastening/types.ts';
 import type { DrawerFit } from '../../fit/types.ts';
 import type { ShopStandard } from '../../rules/types.ts';
-import type { Pose, Vec3 } from '../types.ts';
-
-const vec = (x: number, y: number, z = 0): Vec3 => ({ x, y, z });
+import type { Pose } from '../types.ts';
+import { vec } from '../vec3.ts';
 
 /**
  * The frame `box corner` in the back view: its origin where three faces meet, the inside of the box front, the

@@ -1,8 +1,9 @@
 import { formatLength } from '../../units/format-length.ts';
+import { INCH } from '../../units/inch-fraction.ts';
 import type { LengthUnit } from '../../units/unit.ts';
 
 /** mm of 1/64 in, and the 0.1 mm that a metric rule is read to. */
-const READ_TO: Readonly<Record<LengthUnit, number>> = { in: 25.4 / 64, mm: 0.1 };
+const READ_TO: Readonly<Record<LengthUnit, number>> = { in: INCH / 64, mm: 0.1 };
 
 /** A depth as it is set, rounded down to what a rule shows: a stop errs to the shallow side. Length in mm. */
 export function depthText(depth: number, unit: LengthUnit): string {

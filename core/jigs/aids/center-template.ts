@@ -1,8 +1,8 @@
 import type { PathContour, RingContour, Vertex } from '../../geometry/types.ts';
-import { hookedStrip, LIP_MIDDLE } from '../hooked-strip.ts';
+import { hookedStrip } from '../hooked-strip.ts';
 import type { Lip } from '../lip.ts';
 import { bevelWords } from '../phrases.ts';
-import { SIGHT } from '../proportions.ts';
+import { LIP_MIDDLE, SIGHT } from '../proportions.ts';
 import type { BuildContext, Piece, Pin, Seat } from '../types.ts';
 import { pullBores } from './pull-bores.ts';
 import { templateWords } from './template-labels.ts';

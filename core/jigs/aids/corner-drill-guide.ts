@@ -1,13 +1,13 @@
-import { circle } from '../../geometry/circle.ts';
 import { rectangle } from '../../geometry/rectangle.ts';
 import { mmText } from '../../units/mm-text.ts';
-import { LIP_LABEL_HEIGHT, LIP_MIDDLE } from '../hooked-strip.ts';
+import { hangHole } from '../hang-hole.ts';
 import { jointHoles, jointKeys, jointPins, roomBetween } from '../joint.ts';
 import { outsideLimits } from '../limits.ts';
+import { lipLabel } from '../lip-label.ts';
 import { lipLayers } from '../lip-layers.ts';
 import { designLip, type Lip } from '../lip.ts';
 import { mirrorJig } from '../mirror-jig.ts';
-import { DUST_RELIEF, HANG_HOLE } from '../proportions.ts';
+import { DUST_RELIEF } from '../proportions.ts';
 import { FLAT, keyPoses, lipPoses } from '../stack-poses.ts';
 import type { BuildContext, Contact, Hole, Jig, Piece, Pose } from '../types.ts';
 import { boreOf, layerHole, layersFor } from './bore-stack.ts';
@@ -192,11 +192,7 @@ function lay(setup: GuideSetup, { machine }: BuildContext): Laid | string {
 /** The holes that go through all layers, lip included. */
 const sharedHoles = (layout: GuideLayout, { machine }: BuildContext): readonly Hole[] => [
   ...jointHoles(layout.joints, machine),
-  {
-    contour: circle({ x: roomBetween(layout.joints, 0, 1).x, y: layout.jointY }, HANG_HOLE / 2),
-    purpose: 'hang',
-    seatCorners: [],
-  },
+  hangHole({ x: roomBetween(layout.joints, 0, 1).x, y: layout.jointY }),
 ];
 
 /** The lip of a guide for a top corner: its layers and what they touch. */
@@ -209,7 +205,6 @@ function hookOf(
   { machine, order }: BuildContext,
 ) {
   const register = topLip(layout, false);
-  const { x, width } = roomBetween(layout.joints, 1, 2);
   const tool = machine.kerf;
   const rabbet = rectangle(register.to - register.from + 2 * tool, DUST_RELIEF + tool, {
     x: register.from - tool,
@@ -227,12 +222,10 @@ function hookOf(
     },
     dustOutline: topLip(layout, true).outline,
     labels: [
-      {
-        phrases: [`${id} LIP`, `${hand.toUpperCase()} TOP CORNER`, '↑ TOP EDGE', ...order],
-        center: { x, y: LIP_MIDDLE },
-        width,
-        height: LIP_LABEL_HEIGHT,
-      },
+      lipLabel(
+        [`${id} LIP`, `${hand.toUpperCase()} TOP CORNER`, '↑ TOP EDGE', ...order],
+        roomBetween(layout.joints, 1, 2),
+      ),
     ],
   });
   return {

@@ -1,9 +1,8 @@
 import type { Point } from '../../geometry/types.ts';
 import type { MachineProfile } from '../../machine/profile.ts';
 import { mmText } from '../../units/mm-text.ts';
-import { LIP_MIDDLE } from '../hooked-strip.ts';
 import { jointPlaces, type JointPlaces } from '../joint.ts';
-import { DUST_RELIEF, LIP_WIDTH } from '../proportions.ts';
+import { DUST_RELIEF, LIP_MIDDLE, LIP_WIDTH } from '../proportions.ts';
 import { reachOf } from './bore-stack.ts';
 import type { GuideSetup } from './types.ts';
 

@@ -9,7 +9,7 @@ import { planTemplates } from './plan-templates.ts';
 import type { AidPlan, PlanAidKinds } from './plan-types.ts';
 import { pullTemplate } from './pull-template.ts';
 import { templateSetups } from './template-setups.ts';
-import { FEWEST_DRAWERS } from './worth.ts';
+import { FEWEST_DRAWERS } from './fewest-drawers.ts';
 
 /** The kinds as they are. */
 export const PLAN_AID_KINDS: PlanAidKinds = { cornerDrillGuide, pullTemplate, cornerNeeds, templateSetups };

@@ -3,7 +3,7 @@ import { nearClasses } from '../../collections/near-classes.ts';
 import type { Fastening } from '../../fastening/types.ts';
 import type { Finding } from '../../findings/finding.ts';
 import { warning } from '../../findings/make.ts';
-import { drawerName } from '../../fit/name.ts';
+import { drawerName } from '../../fit/drawer-name.ts';
 import type { ShopStandard } from '../../rules/types.ts';
 import { SAME_OVERHANG } from '../../units/tolerances.ts';
 import type { BuildContext, Jig } from '../types.ts';

@@ -1,16 +1,16 @@
-import { circle } from '../../geometry/circle.ts';
 import { polygon } from '../../geometry/polygon.ts';
 import type { Point } from '../../geometry/types.ts';
 import { alongArms, ell, ellRabbet } from '../ell.ts';
-import { LIP_LABEL_HEIGHT, LIP_MIDDLE } from '../hooked-strip.ts';
-import { jointHoles, jointKeys, jointPins, roomBetween, type JointPlaces } from '../joint.ts';
+import { ellJoints } from '../ell-joints.ts';
+import { jointKeys, jointPins, roomBetween } from '../joint.ts';
+import { lipLabel } from '../lip-label.ts';
 import { lipLayers } from '../lip-layers.ts';
 import type { Lip } from '../lip.ts';
 import { bevelWords } from '../phrases.ts';
-import { CRISP_CORNER, DUST_RELIEF, HANG_HOLE, LIP_WIDTH, SIGHT, SOFT_CORNER } from '../proportions.ts';
+import { CRISP_CORNER, DUST_RELIEF, LIP_MIDDLE, LIP_WIDTH, SIGHT, SOFT_CORNER } from '../proportions.ts';
 import { roundCorners } from '../round-corners.ts';
 import { FLAT, keyPoses, lipPoses, shifted } from '../stack-poses.ts';
-import type { BuildContext, Hole, Label, Piece, Pin, Seat } from '../types.ts';
+import type { BuildContext, Piece, Pin, Seat } from '../types.ts';
 import { pullBores } from './pull-bores.ts';
 import { templateWords } from './template-labels.ts';
 import type { TemplateSetup } from './types.ts';
@@ -69,19 +69,7 @@ export function templatePlate(
   const { size, arms, label } = templateArms(setup);
   const [plateSize, plateLabel] = [moveBack(size, lip), { from: label.from, to: moveBack(label.to, lip) }];
   const lipArms = { x: arms.x + SIGHT, y: arms.y + SIGHT };
-  const places: JointPlaces = [
-    { x: arms.x * 0.34, y: LIP_MIDDLE },
-    { x: arms.x * 0.74, y: LIP_MIDDLE },
-    { x: LIP_MIDDLE, y: arms.y * 0.62 },
-  ];
-  const holes: readonly Hole[] = [
-    ...jointHoles(places, machine),
-    {
-      contour: circle({ x: LIP_MIDDLE, y: LIP_MIDDLE }, HANG_HOLE / 2),
-      purpose: 'hang',
-      seatCorners: [],
-    },
-  ];
+  const { places, holes } = ellJoints(arms, machine);
   const layers = lipLayers({
     id,
     lip,
@@ -146,13 +134,6 @@ export function templatePlate(
 
 /** The lips meet a bevelled edge inside the face's outline, from which the plate is measured. */
 const moveBack = ({ x, y }: Point, { setback }: Lip): Point => ({ x: x - setback, y: y - setback });
-
-const lipLabel = (phrases: readonly string[], { x, width }: ReturnType<typeof roomBetween>): Label => ({
-  phrases,
-  center: { x, y: LIP_MIDDLE },
-  width,
-  height: LIP_LABEL_HEIGHT,
-});
 
 /** Over the lips it reaches past the edges, beyond them it ends inside: there one sees the front's edge. */
 const plateOutline = ({ x, y }: Point, arms: Point) =>

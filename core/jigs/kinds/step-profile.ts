@@ -1,11 +1,11 @@
-import { circle } from '../../geometry/circle.ts';
 import type { Edge } from '../../order/types.ts';
 import { mmText } from '../../units/mm-text.ts';
+import { hangHole } from '../hang-hole.ts';
 import { jointHoles, jointKeys, jointPins, keyWidth, type JointPlaces } from '../joint.ts';
 import { outsideLimits } from '../limits.ts';
 import { bevelSetback } from '../lip.ts';
 import { bevelWords, overhangText } from '../phrases.ts';
-import { BENCH_CLEARANCE, HANG_HOLE, LARGEST_OVERHANG } from '../proportions.ts';
+import { BENCH_CLEARANCE, LARGEST_OVERHANG } from '../proportions.ts';
 import { onlySetup } from '../setups.ts';
 import { stepOutline } from '../step-outline.ts';
 import type { BuildContext, JigKind, Piece, Pose, Seat, Setup } from '../types.ts';
@@ -111,10 +111,7 @@ export const stepProfile: JigKind = {
       name: 'profile',
       copies: layers,
       outline,
-      holes: [
-        ...jointHoles(PLACES, machine),
-        { contour: circle(HANG, HANG_HOLE / 2), purpose: 'hang', seatCorners: [] },
-      ],
+      holes: [...jointHoles(PLACES, machine), hangHole(HANG)],
       pockets: [],
       seatCorners: [],
       labels: [

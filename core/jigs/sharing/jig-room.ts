@@ -1,3 +1,4 @@
+import { fallsShort } from '../../fit/budget/falls-short.ts';
 import { budgetModel, type BudgetModel } from '../../fit/budget/model.ts';
 import { gapGrowth, type Move } from '../../fit/budget/places.ts';
 import { boundGroups } from '../../fit/budget/reach-lines.ts';
@@ -21,9 +22,6 @@ const NONE: Room = { less: 0, more: 0 };
 
 /** mm per mm. Less is float noise. */
 const NO_EFFECT = 1e-9;
-
-/** mm. A slack so far below 0 is float noise. */
-const NOISE = 1e-9;
 
 /**
  * How far a drawer's jigs may be off so that its adjusters still bring the front in at three standard deviations.
@@ -93,7 +91,7 @@ function roomOf(
     })),
   });
   const own = sets.reduce((least, { slack }) => Math.min(least, slack), Infinity);
-  if (own < -NOISE) return null;
+  if (fallsShort(own)) return null;
   const limits = sets.map(({ slack, set }): Limit => ({
     slack: Math.max(0, slack),
     side: effectOf(growthOf(set, first)),
@@ -153,7 +151,7 @@ function drawnIn(room: JigRoom, own: number, slackAt: (by: Deviation) => number)
   for (let tries = 0; tries < TRIES; tries += 1) {
     const tried = scaled(room, scale);
     const slack = Math.min(...cornersOf(tried).map(slackAt));
-    if (slack >= -NOISE) return tried;
+    if (!fallsShort(slack)) return tried;
     // Where the straight line between the two is 0; a little less, for what is left of the curve.
     scale *= own <= 0 ? 0 : (own / (own - slack)) * 0.999;
   }

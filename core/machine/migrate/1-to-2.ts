@@ -1,3 +1,4 @@
+import { isRecord } from '../../collections/is-record.ts';
 import { parseLength } from '../../units/parse-length.ts';
 import { addedSheets, addedTabs } from './added-sheets.ts';
 
@@ -17,11 +18,6 @@ export function machineFrom1(json: unknown): unknown {
     layers: withTabs(json['layers']),
   };
 }
-
-type Fields = Readonly<Record<string, unknown>>;
-
-const isRecord = (value: unknown): value is Fields =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
 
 /** mm; 0 for what is no length, which the schema tells. */
 function mmOf(text: unknown): number {

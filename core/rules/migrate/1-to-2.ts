@@ -1,3 +1,4 @@
+import { isRecord } from '../../collections/is-record.ts';
 import type { LengthUnit } from '../../order/types.ts';
 import { parseLength } from '../../units/parse-length.ts';
 import { SIDE_MOUNT_ADJUSTERS, UNDERMOUNT_ADJUSTERS } from './added-adjusters.ts';
@@ -27,9 +28,6 @@ export function standardFrom1(json: unknown, unit: LengthUnit): unknown {
 }
 
 type Fields = Readonly<Record<string, unknown>>;
-
-const isRecord = (value: unknown): value is Fields =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
 
 const withAdded = (value: unknown, fields: Fields): unknown =>
   isRecord(value) ? { ...fields, ...value } : value;

@@ -1,6 +1,7 @@
 import type { LengthUnit } from '../../order/types.ts';
 import { addedStock, inUnit } from './added-stock.ts';
-import { added, PRACTICE } from './added-text.ts';
+import { NO_SOURCE } from '../no-source.ts';
+import { added } from './added-text.ts';
 
 const FRACTIONS = [
   '1/16 in',
@@ -18,11 +19,11 @@ const FRACTIONS = [
 ];
 const METRIC = [1.5, 2, 2.5, 3, 3.5, 4, 4.5, 5, 5.5, 6].map((mm) => `${mm} mm`);
 
-const DRIVER = `${PRACTICE}: measure your own`;
+const DRIVER = `${NO_SOURCE}: measure your own`;
 
 /** How a shop screws fronts to boxes, in round numbers of its unit. */
 export function addedFastening(unit: LengthUnit) {
-  const either = (inches: string, metric: string, source = PRACTICE) =>
+  const either = (inches: string, metric: string, source = NO_SOURCE) =>
     added(unit === 'in' ? inches : metric, source);
   const part = (name: string, radius: readonly [string, string], length: readonly [string, string]) => ({
     name,
@@ -47,7 +48,7 @@ export function addedFastening(unit: LengthUnit) {
     angleStep: added('1 deg'),
     holes: added(
       'clearance in the box front',
-      `${PRACTICE}: the threads hold in the front alone, which pulls the joint shut`,
+      `${NO_SOURCE}: the threads hold in the front alone, which pulls the joint shut`,
     ),
     pull: either(
       '50 lbf',
@@ -64,7 +65,7 @@ export function addedFastening(unit: LengthUnit) {
     guide: {
       boreFit: either('0.005 in', '0.1 mm'),
       boreLength: added('2'),
-      bushing: either('0 in', '0 mm', `${PRACTICE}: the bit runs in the plate itself`),
+      bushing: either('0 in', '0 mm', `${NO_SOURCE}: the bit runs in the plate itself`),
     },
   };
 }

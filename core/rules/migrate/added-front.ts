@@ -1,12 +1,13 @@
 import type { LengthUnit } from '../../order/types.ts';
-import { added, PRACTICE } from './added-text.ts';
+import { NO_SOURCE } from '../no-source.ts';
+import { added } from './added-text.ts';
 
 const INDOORS =
   'Wood Handbook GTR-190, Table 13-2, from memory: wood indoors in most of the USA has 6 to 10 % of moisture, on average 8 %';
 
 /** What fronts are made of, and the groove of a five-piece front of the usual thickness. */
 export function addedFront(unit: LengthUnit) {
-  const either = (inches: string, metric: string, source = PRACTICE) =>
+  const either = (inches: string, metric: string, source = NO_SOURCE) =>
     added(unit === 'in' ? inches : metric, source);
   const air = (humidity: string) => ({
     humidity: added(humidity, `${INDOORS}; Table 4-2 has that at this humidity`),
@@ -17,7 +18,7 @@ export function addedFront(unit: LengthUnit) {
       species: added('hard maple'),
       slab: added('panel'),
       grain: added('horizontal'),
-      sawn: added('flatsawn', `${PRACTICE}: what is sold without a word on it`),
+      sawn: added('flatsawn', `${NO_SOURCE}: what is sold without a word on it`),
       dry: air('30 %'),
       damp: air('55 %'),
       shop: air('40 %'),

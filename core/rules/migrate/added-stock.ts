@@ -1,7 +1,8 @@
 import type { LengthUnit } from '../../order/types.ts';
 import { parseLength } from '../../units/parse-length.ts';
 import { writeLength } from '../../units/write-length.ts';
-import { added, PRACTICE } from './added-text.ts';
+import { NO_SOURCE } from '../no-source.ts';
+import { added } from './added-text.ts';
 
 const LENGTHS = ['1 in', '1-1/8 in', '1-1/4 in', '1-1/2 in'] as const;
 
@@ -9,7 +10,7 @@ const DIAMETER = 'ASME B18.6.1, as a public list of screws quotes it: 0.060 in +
 const ROOT = 'NDS Appendix, Table L3, from memory';
 const PAN_HEAD = 'ASME B18.6.4-1998, pan heads, largest diameter';
 const WASHER_HEAD = 'typical of trade charts, no standard seen';
-const THREAD = `${PRACTICE}: threaded over its whole length`;
+const THREAD = `${NO_SOURCE}: threaded over its whole length`;
 
 const KINDS = [
   { gauge: 6, head: 'pan', diameter: '0.138 in', root: '0.113 in', over: '0.270 in', from: PAN_HEAD },

@@ -1,5 +1,4 @@
-/** What stands beside a value that has no source. */
-export const PRACTICE = 'common practice, no source';
+import { NO_SOURCE } from '../no-source.ts';
 
 /** A value of a document with its source. */
 export interface AddedValue {
@@ -7,4 +6,4 @@ export interface AddedValue {
   readonly source: string;
 }
 
-export const added = (value: string, source = PRACTICE): AddedValue => ({ value, source });
+export const added = (value: string, source = NO_SOURCE): AddedValue => ({ value, source });

@@ -1,6 +1,6 @@
 import { useMemo } from 'react';
 import { hungBudget } from '../../../core/gap-view/hung-budget.ts';
-import { drawerName } from '../../../core/fit/name.ts';
+import { drawerName } from '../../../core/fit/drawer-name.ts';
 import { useDialInNotes } from '../../gaps/dial-in-notes.ts';
 import { GapsView } from '../../gaps/GapsView.tsx';
 import { useRework } from '../../gaps/useRework.ts';

@@ -6,7 +6,7 @@ import { instructionsPdf } from '../../../core/files/paper/instructions-pdf.ts';
 import { checklistPdf } from '../../../core/files/paper/checklist-pdf.ts';
 import { groupTemplates } from '../../../core/files/paper/template/group-templates.ts';
 import { EN } from '../../../core/files/paper/words/en.ts';
-import { drawerName } from '../../../core/fit/name.ts';
+import { drawerName } from '../../../core/fit/drawer-name.ts';
 import { JIG_KINDS } from '../../../core/jigs/kinds.ts';
 import { formatLength } from '../../../core/units/format-length.ts';
 import { readMachine } from '../../jigs/setups.ts';

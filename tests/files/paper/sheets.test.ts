@@ -10,7 +10,7 @@ import { instructionsPdf } from '../../../core/files/paper/instructions-pdf.ts';
 import { groupTemplates } from '../../../core/files/paper/template/group-templates.ts';
 import { SHEET_NAMES } from '../../../core/files/paper/sheet/sheet-sizes.ts';
 import { USUAL_PAPER } from '../../../core/files/paper/sheet/settings.ts';
-import { drawerName } from '../../../core/fit/name.ts';
+import { drawerName } from '../../../core/fit/drawer-name.ts';
 import { planJigs } from '../../../core/jigs/plan.ts';
 import { lineDrawing } from '../../../core/scene/line-drawing.ts';
 import { seatScene } from '../../../core/scene/seat-scene.ts';
@@ -20,10 +20,10 @@ import { rectangleOf, singles } from './drawn.ts';
 import { demoFits } from './fits.ts';
 import { leaning } from './made-up-fastening.ts';
 import { PAPER_FONTS } from './paper-fonts.ts';
-import { readPdf, type ReadPage } from './read-pdfjs.ts';
+import { readPdf } from './read-pdfjs.ts';
 import { below, near, same } from './told.ts';
 import { runOn } from './tool.ts';
-import { collisions, leaves } from './words-on-page.ts';
+import { collisions, leaves, wordsOf } from './words-on-page.ts';
 
 const BOX = readStandard('face-frame-undermount.json').box;
 
@@ -42,8 +42,6 @@ const made = CASES.map(([name, machineName, registration]) => {
   const setups = groupSetups({ fits, uses: plan.uses, fasteningOf, templates });
   return { order, fits, machine, plan, setups };
 });
-
-const wordsOf = ({ texts }: ReadPage): string => texts.map(({ text }) => text).join(' ');
 
 describe('instructionsPdf', () => {
   test('instructionsPdf makes one page for each setup, with its drawers, jigs, numbers and all cautions', async () => {

@@ -5,13 +5,13 @@ import { groupTemplates } from '../../../core/files/paper/template/group-templat
 import type { Template, TemplateSource } from '../../../core/files/paper/template/types.ts';
 import { USUAL_PAPER, type PaperSettings } from '../../../core/files/paper/sheet/settings.ts';
 import { templatesPdf } from '../../../core/files/paper/templates-pdf.ts';
-import { drawerName } from '../../../core/fit/name.ts';
+import { drawerName } from '../../../core/fit/drawer-name.ts';
 import type { DrawerFit } from '../../../core/fit/types.ts';
 import type { Order } from '../../../core/order/types.ts';
 import { rectangleOf, singles, type DrawnLine } from './drawn.ts';
 import { demoFits } from './fits.ts';
 import { joinPages } from './join-pages.ts';
-import { collisions, leaves } from './words-on-page.ts';
+import { collisions, leaves, wordsOf } from './words-on-page.ts';
 import { FROM, leaning } from './made-up-fastening.ts';
 import { PAPER_FONTS } from './paper-fonts.ts';
 import { readPdf, type ReadPage } from './read-pdfjs.ts';
@@ -237,8 +237,6 @@ describe('templatesPdf', () => {
     ]);
   });
 });
-
-const wordsOf = ({ texts }: ReadPage): string => texts.map(({ text }) => text).join(' ');
 
 /** Two straight lines that begin at one point near the lower left corner, to about 100 mm. */
 function barsOf(lines: readonly DrawnLine[]): { readonly across: number; readonly up: number } {

@@ -2,6 +2,9 @@ import type { ReadPage, ReadText } from './read-pdfjs.ts';
 
 type Box = ReadText['box'];
 
+/** All that a page says. */
+export const wordsOf = ({ texts }: ReadPage): string => texts.map(({ text }) => text).join(' ');
+
 /** mm by which a box stands out past the margins of a page; 0 or less where it does not. */
 export const leaves = ({ x, y, w, h }: Box, page: ReadPage, margin: number): number =>
   Math.max(margin - x, margin - y, x + w - (page.width - margin), y + h - (page.height - margin));

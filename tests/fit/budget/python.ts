@@ -1,7 +1,7 @@
 import { execFileSync } from 'node:child_process';
 
 /** The normal distribution function of Python's `statistics.NormalDist`, a reference that is not ours. */
-export function normalCdf(values: readonly number[]): readonly number[] {
+function normalCdf(values: readonly number[]): readonly number[] {
   const script =
     'import json, sys, statistics as s; n = s.NormalDist(); print(json.dumps([n.cdf(x) for x in json.load(sys.stdin)]))';
   const out = execFileSync('/usr/bin/python3', ['-c', script], {

@@ -2,7 +2,7 @@ import * as fc from 'fast-check';
 import { isDate } from '../../../core/order/date.ts';
 import { parseEdgeCondition, writeEdgeCondition } from '../../../core/order/edge-condition.ts';
 import { parseFrontConstruction, writeFrontConstruction } from '../../../core/order/front-construction.ts';
-import { nameFault } from '../../../core/order/name.ts';
+import { nameFault } from '../../../core/order/order-name.ts';
 import { parsePullChoice } from '../../../core/order/pull-choice.ts';
 import { parseLength, type LengthResult } from '../../../core/units/parse-length.ts';
 import type { Refusal } from '../../../core/units/parse-number.ts';

@@ -1,11 +1,12 @@
 import * as fc from 'fast-check';
 import { resolve } from 'node:path';
+import { isFileName, safeName } from '../../../core/files/file-name.ts';
 import { readArguments } from '../../../electron/cli/arguments.ts';
 import { BadCall } from '../../../electron/cli/output.ts';
 import { Refusal } from '../../../electron/files/refusal.ts';
 import { readPort } from '../../../electron/host/host-arguments.ts';
 import { documentArguments } from '../../../electron/main/document-arguments.ts';
-import { checkOutputPath, folderName, isFileName } from '../../../electron/messages/output-path.ts';
+import { checkOutputPath } from '../../../electron/messages/output-path.ts';
 import { locatePage } from '../../../electron/pages/locate-page.ts';
 import { decodeText } from '../../../shared/decode-text.ts';
 import { isDocumentName } from '../../../shared/document-kinds.ts';
@@ -131,7 +132,7 @@ export const PLATFORM_PARSERS: readonly Fuzzed[] = [
     weight: 4,
     mayThrow: (problem) => problem instanceof Refusal,
     check(path) {
-      if (!isFileName(folderName(path))) return [`the folder ${folderName(path)}`];
+      if (!isFileName(safeName(path))) return [`the folder ${safeName(path)}`];
       checkOutputPath(path);
       return resolve('/out', path).startsWith('/out/') && !/[\\:]|(^|\/)\.\.?(\/|$)/.test(path)
         ? []

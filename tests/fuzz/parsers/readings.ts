@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { readCoupon } from '../../../core/calibration/read-coupon.ts';
-import { checkPaper } from '../../../core/files/paper/sheet/check-settings.ts';
+import { checkPaper } from '../../../core/files/paper/sheet/check-paper.ts';
 import { SHEET_SIZES } from '../../../core/files/paper/sheet/sheet-sizes.ts';
 import { dialIn } from '../../../core/fit/dial-in/dial-in.ts';
 import { MACHINE_NAMES, readMachine } from '../../jigs/setups.ts';

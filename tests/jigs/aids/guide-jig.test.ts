@@ -8,9 +8,8 @@ import { AID_KINDS } from '../../../core/jigs/aids/kinds.ts';
 import type { GuideSetup } from '../../../core/jigs/aids/types.ts';
 import { mirrorJig } from '../../../core/jigs/mirror-jig.ts';
 import type { Jig, Piece } from '../../../core/jigs/types.ts';
-import { makePart } from '../../../core/parts/make-part.ts';
-import { STROKE_FONT } from '../../../shared/library.ts';
 import { contextOf, MACHINE_NAMES } from '../setups.ts';
+import { partFaults, pieceOf } from './pieces.ts';
 
 const base = (end: 'bottom' | 'top'): 'left' | 'right' => (end === 'bottom' ? 'right' : 'left');
 
@@ -32,12 +31,6 @@ const setupOf = (given: Partial<GuideSetup> = {}): GuideSetup => ({
 const laser = contextOf('laser-6');
 const router = contextOf('router');
 const straight = [{ index: 0, at: { x: 22, y: 13 }, slope: { x: 0, y: 0 }, depth: 28.6 }];
-
-const pieceOf = (jig: Jig, name: string): Piece => {
-  const found = jig.pieces.find((piece) => piece.name === name);
-  if (found === undefined) throw new Error(`no ${name}`);
-  return found;
-};
 
 const middleOf = (contour: ClosedContour): Point => {
   const { min, max } = bounds(contour);
@@ -273,29 +266,7 @@ describe('the labels of a drill guide', () => {
         { index: 1, at: { x: 180, y: 13 }, slope: { x: 0, y: 0 }, depth: 28.6 },
       ];
       const jig = cornerDrillGuide.build('G1L', setupOf({ hand: 'left', end, places }), context);
-      for (const piece of jig.pieces) {
-        const { value, findings } = makePart(jig, piece, context.machine, STROKE_FONT);
-        expect(findings).toEqual([]);
-        const outline = bounds(piece.outline);
-        for (const { operation, contour } of value.features) {
-          if (operation !== 'engrave') continue;
-          const stroke = bounds(contour);
-          expect(stroke.min.x - outline.min.x).toBeGreaterThan(0.9);
-          expect(outline.max.x - stroke.max.x).toBeGreaterThan(0.9);
-          expect(stroke.min.y - outline.min.y).toBeGreaterThan(0.9);
-          expect(outline.max.y - stroke.max.y).toBeGreaterThan(0.9);
-          for (const hole of piece.holes) {
-            const { min, max } = bounds(hole.contour);
-            const apart = Math.max(
-              stroke.min.x - max.x,
-              min.x - stroke.max.x,
-              stroke.min.y - max.y,
-              min.y - stroke.max.y,
-            );
-            expect(apart).toBeGreaterThan(0.9);
-          }
-        }
-      }
+      expect(partFaults(jig, context)).toEqual([]);
     }
   });
 });

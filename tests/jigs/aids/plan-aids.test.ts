@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Fastening } from '../../../core/fastening/types.ts';
 import type { DrawerFit } from '../../../core/fit/types.ts';
-import { drawerName } from '../../../core/fit/name.ts';
+import { drawerName } from '../../../core/fit/drawer-name.ts';
 import { planAids } from '../../../core/jigs/aids/plan-aids.ts';
 import { partsOf } from '../../../core/parts/parts-of.ts';
 import { STROKE_FONT } from '../../../shared/library.ts';

@@ -7,7 +7,7 @@ import { pullTemplate } from '../../../core/jigs/aids/pull-template.ts';
 import type { TemplateSetup } from '../../../core/jigs/aids/types.ts';
 import { edgeFrame } from '../../../core/jigs/edge-frame.ts';
 import { mirrorJig } from '../../../core/jigs/mirror-jig.ts';
-import type { Jig, Piece, Pose } from '../../../core/jigs/types.ts';
+import type { Jig, Pose } from '../../../core/jigs/types.ts';
 import { compose, inPose } from '../../../core/jigs/vec3.ts';
 import { exportPart } from '../../../core/files/export-part.ts';
 import { makePart } from '../../../core/parts/make-part.ts';
@@ -18,6 +18,7 @@ import { readWithDxfParser } from '../../readers/dxf-parser.ts';
 import { blockManifold, manifoldOf, sharedVolume, union } from '../../scene/manifolds.ts';
 import { contextOf, MACHINE_NAMES } from '../setups.ts';
 import { oneFit } from './fastenings.ts';
+import { partFaults, pieceOf } from './pieces.ts';
 
 const fit = oneFit();
 const { frontW, frontH, frontThickness } = fit;
@@ -43,12 +44,6 @@ const PLACES = ['left', 'right', 'middle'] as const;
 
 const frameOf = (at: TemplateSetup['at']): Pose =>
   at === 'middle' ? edgeFrame('top', frontW, frontH) : topCornerFrame(fit, at);
-
-const pieceOf = (jig: Jig, name: string): Piece => {
-  const found = jig.pieces.find((piece) => piece.name === name);
-  if (found === undefined) throw new Error(`no ${name}`);
-  return found;
-};
 
 const seatOf = (jig: Jig) => {
   const [seat] = jig.seats;
@@ -120,27 +115,7 @@ describe('pullTemplate', () => {
   test.for(cases)('$name: parts are made without findings, text clear of every hole', ({ machine, at }) => {
     const context = contextOf(machine);
     const jig = pullTemplate.build('T1', setupAt(at), context);
-    for (const piece of jig.pieces) {
-      const { value, findings } = makePart(jig, piece, context.machine, STROKE_FONT);
-      expect(findings).toEqual([]);
-      const outline = bounds(piece.outline);
-      for (const { operation, contour } of value.features) {
-        if (operation !== 'engrave') continue;
-        const stroke = bounds(contour);
-        expect(stroke.min.x - outline.min.x).toBeGreaterThan(0.9);
-        expect(outline.max.x - stroke.max.x).toBeGreaterThan(0.9);
-        for (const hole of piece.holes) {
-          const { min, max } = bounds(hole.contour);
-          const apart = Math.max(
-            stroke.min.x - max.x,
-            min.x - stroke.max.x,
-            stroke.min.y - max.y,
-            min.y - stroke.max.y,
-          );
-          expect(apart).toBeGreaterThan(0.9);
-        }
-      }
-    }
+    expect(partFaults(jig, context)).toEqual([]);
   });
 
   test.for(MACHINE_NAMES)('on %s: the right one is the mirror image of the left one', (machine) => {

@@ -1,8 +1,5 @@
-import { spawn } from 'node:child_process';
-import { once } from 'node:events';
 import {
   chmodSync,
-  existsSync,
   mkdirSync,
   readdirSync,
   readFileSync,
@@ -12,21 +9,17 @@ import {
   writeFileSync,
 } from 'node:fs';
 import { rename } from 'node:fs/promises';
-import { join, resolve } from 'node:path';
-import { setTimeout as wait } from 'node:timers/promises';
+import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { build } from 'vite';
 import { saveFile } from '../../../electron/files/save-file.ts';
 import { temporaryFolder } from '../../cli/temporary.ts';
 
 const folder = temporaryFolder();
 const bytes = (text: string): Uint8Array => Buffer.from(text, 'utf8');
 
-/** Bytes; large enough that a plain write in place of this one is torn in the first rounds. */
-const SIZE = 24_000_000;
-
 const refused = (code: string): Error => Object.assign(new Error(code), { code });
 
+// That a kill tears no file is in tests/cli/kill.test.ts.
 describe('saveFile', () => {
   test('makes a new file, replaces an old one and leaves nothing beside it', async () => {
     const place = join(folder, 'plain');
@@ -102,40 +95,5 @@ describe('saveFile', () => {
     expect(tries).toBe(1);
     expect(readFileSync(file, 'utf8')).toBe('old');
     expect(readdirSync(place)).toEqual(['a.overhang']);
-  });
-
-  test('never tears a file when the program is killed while it saves', async () => {
-    const place = join(folder, 'killed');
-    mkdirSync(place);
-    const file = join(place, 'a.overhang');
-    const [one, two] = ['1', '2'].map((sign) => sign.repeat(SIZE));
-    await build({
-      configFile: false,
-      logLevel: 'silent',
-      build: {
-        ssr: resolve('electron/files/save-file.ts'),
-        outDir: join(folder, 'built'),
-        rolldownOptions: { output: { entryFileNames: 'save-file.mjs' } },
-      },
-    });
-    // Everything but the writing is done before, so that the kill falls into it.
-    const saver = `
-      import { saveFile } from ${JSON.stringify(join(folder, 'built/save-file.mjs'))};
-      const turns = ['1', '2'].map((sign) => Buffer.alloc(${SIZE}, sign));
-      for (let turn = 0; ; turn += 1) {
-        await saveFile(${JSON.stringify(file)}, turns[turn % 2]);
-        if (turn === 0) process.stdout.write('saved');
-      }`;
-    for (let round = 0; round < 8; round += 1) {
-      const child = spawn(process.execPath, ['--input-type=module', '--eval', saver]);
-      const ended = once(child, 'exit');
-      await once(child.stdout, 'data');
-      await wait(3 * round);
-      child.kill('SIGKILL');
-      await ended;
-      const text = readFileSync(file, 'utf8');
-      expect(text === one || text === two, `torn in round ${round}: ${text.length} characters`).toBe(true);
-    }
-    expect(existsSync(file)).toBe(true);
   });
 });

@@ -1,4 +1,4 @@
-import { drawerName } from '../../../fit/name.ts';
+import { drawerName } from '../../../fit/drawer-name.ts';
 import { formatLength } from '../../../units/format-length.ts';
 import type { PaperSetup, SetupMember } from '../instructions/types.ts';
 import { box, line, point, text } from '../page/draw.ts';

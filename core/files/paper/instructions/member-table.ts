@@ -1,4 +1,4 @@
-import { drawerName } from '../../../fit/name.ts';
+import { drawerName } from '../../../fit/drawer-name.ts';
 import { EDGES } from '../../../order/types.ts';
 import { formatLength } from '../../../units/format-length.ts';
 import { formatSize } from '../../../units/format-size.ts';

@@ -1,4 +1,4 @@
-import { drawerName } from '../../../fit/name.ts';
+import { drawerName } from '../../../fit/drawer-name.ts';
 import { box, point, text } from '../page/draw.ts';
 import { fitDrawing } from '../page/fit-drawing.ts';
 import { shorten } from '../page/shorten.ts';

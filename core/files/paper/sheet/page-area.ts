@@ -24,7 +24,7 @@ export interface PageArea {
 }
 
 /** mm. Room round the window. */
-export const BANDS = { left: 9, right: 5, top: 5, bottom: 24 } as const;
+const BANDS = { left: 9, right: 5, top: 5, bottom: 24 } as const;
 
 /** The area of a page of this size; its factors follow the paper, so a page on its side swaps them. */
 export function pageArea(page: SheetSize, { margin, factors }: PaperSettings): PageArea {

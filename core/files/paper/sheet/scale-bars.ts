@@ -5,7 +5,7 @@ import type { PaperItem } from '../page/types.ts';
 import type { PaperWords } from '../words/en.ts';
 
 /** mm. Where both bars begin, in the inside of a page. */
-export const BARS_AT = point(3, 7);
+const BARS_AT = point(3, 7);
 
 /** mm and inches that the bars show (requirement PDF-4). */
 const BAR = { mm: 100, inches: 4 } as const;

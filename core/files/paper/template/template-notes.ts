@@ -1,6 +1,6 @@
 import type { LengthUnit } from '../../../order/types.ts';
 import { formatSize } from '../../../units/format-size.ts';
-import { drawerName } from '../../../fit/name.ts';
+import { drawerName } from '../../../fit/drawer-name.ts';
 import { arrow, point } from '../page/draw.ts';
 import { STROKES } from '../page/strokes.ts';
 import type { Box, Note, TextWidth } from '../page/types.ts';

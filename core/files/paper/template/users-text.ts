@@ -1,4 +1,4 @@
-import { drawerName } from '../../../fit/name.ts';
+import { drawerName } from '../../../fit/drawer-name.ts';
 import type { DrawerFit } from '../../../fit/types.ts';
 import type { PaperWords } from '../words/en.ts';
 

@@ -4,7 +4,7 @@ import { error } from '../findings/make.ts';
 import { ORDER_COLUMNS, type OrderColumn } from '../order/columns.ts';
 import { checkDate } from '../order/date.ts';
 import { defined } from '../order/defined.ts';
-import { checkName } from '../order/name.ts';
+import { checkName } from '../order/order-name.ts';
 import type { OrderTerms, RawRow } from '../order/raw-row.ts';
 import { orderTerms } from '../order/read-csv.ts';
 import { joinRows, PLAIN_JOIN, type CabinetReading, type RowReading } from '../order/read-rows.ts';

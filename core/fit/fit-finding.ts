@@ -1,7 +1,7 @@
 import type { Finding, Place } from '../findings/finding.ts';
 import { error, warning } from '../findings/make.ts';
 import type { Drawer } from '../order/types.ts';
-import { drawerName } from './name.ts';
+import { drawerName } from './drawer-name.ts';
 
 /** Where a finding about a drawer stands: its row, the column to change, its name. */
 const placeOf = (drawer: Drawer, column: string | undefined): Place => ({

@@ -1,6 +1,6 @@
-import { fillet } from './fillet.ts';
-import { rectangle } from './rectangle.ts';
-import type { Point, RingContour } from './types.ts';
+import { fillet } from '../../core/geometry/fillet.ts';
+import { rectangle } from '../../core/geometry/rectangle.ts';
+import type { Point, RingContour } from '../../core/geometry/types.ts';
 
 /**
  * An upright rectangle with four corners rounded by tangent arcs, sizes in mm; radius 0 leaves them sharp.
