@@ -93,9 +93,9 @@ function usesOf(need: GuideNeed, jig: Jig): readonly AidUse[] {
 
 /** Whether a guide pays: one that leans always does, for nothing else holds a bit at an angle. */
 function isWorthAGuide(group: readonly GuideNeed[], fewest: number): boolean {
-  const drawers = group
-    .flatMap(({ fastenings }) => fastenings)
-    .reduce((sum, { fit }) => sum + fit.drawer.qty, 0);
+  const drawersOf = ({ fastenings }: GuideNeed): number =>
+    fastenings.reduce((sum, { fit }) => sum + fit.drawer.qty, 0);
+  const drawers = group.reduce((sum, need) => sum + drawersOf(need), 0);
   return drawers >= fewest || group.some(({ setup }) => setup.places.some(leans));
 }
 
@@ -140,22 +140,29 @@ type BoreKeys = (setup: GuideSetup) => readonly string[];
 
 /** Bores that lie within a tolerance have the same name. */
 function boreKeys(setups: readonly GuideSetup[]): BoreKeys {
-  const classOf = nearClasses(
-    setups.flatMap(({ places, bit, bore }) => [bit, bore, ...places.flatMap(numbersOf)]),
-    SAME_OVERHANG,
-  );
+  const classOf = nearClasses(setups.flatMap(allNumbersOf), SAME_OVERHANG);
   const known = new Map<GuideSetup, readonly string[]>();
   return (setup) => {
     const found = known.get(setup);
     if (found !== undefined) return found;
-    let key = [setup.end, classOf(setup.bit), classOf(setup.bore)].join('|');
+    let key = `${setup.end}|${classOf(setup.bit)}|${classOf(setup.bore)}`;
     const keys = setup.places.map((place) => {
-      key = [key, ...numbersOf(place).map(classOf)].join('|');
+      for (const number of numbersOf(place)) key += `|${classOf(number)}`;
       return key;
     });
     known.set(setup, keys);
     return keys;
   };
+}
+
+/** Set-ups do not change, so their numbers are kept with them. */
+const numbers = new WeakMap<GuideSetup, readonly number[]>();
+
+function allNumbersOf(setup: GuideSetup): readonly number[] {
+  const { places, bit, bore } = setup;
+  const all = numbers.get(setup) ?? [bit, bore, ...places.flatMap(numbersOf)];
+  numbers.set(setup, all);
+  return all;
 }
 
 /** Where a bore is, and where its axis is farther up; mm. */
