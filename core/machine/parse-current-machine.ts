@@ -1,18 +1,12 @@
 import type { Outcome } from '../findings/finding.ts';
 import { hasErrors } from '../findings/make.ts';
-import { fieldFindings } from '../order/field-findings.ts';
+import { fieldFindings, type DocumentPlace } from '../order/field-findings.ts';
 import { checkMachine } from './check-machine.ts';
 import { machineSchema } from './machine-schema.ts';
 import type { MachineProfile } from './profile.ts';
 
-/** Where a profile stands, for findings: its file, and its path in a larger document. */
-interface MachinePlace {
-  readonly file: string;
-  readonly within: readonly string[];
-}
-
 /** Reads a machine profile of this version, which its format has been found to be; null when there is any error. */
-export function parseCurrentMachine(document: unknown, place: MachinePlace): Outcome<MachineProfile | null> {
+export function parseCurrentMachine(document: unknown, place: DocumentPlace): Outcome<MachineProfile | null> {
   const read = machineSchema.safeParse(document);
   if (!read.success) {
     return { value: null, findings: fieldFindings(read.error.issues, document, 'machine/field', place) };

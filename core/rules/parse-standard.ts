@@ -2,7 +2,7 @@ import { z } from 'zod';
 import type { Outcome } from '../findings/finding.ts';
 import { checkFormat } from '../order/check-format.ts';
 import { standardFrom1 } from './migrate/1-to-2.ts';
-import { parseCurrentStandard } from './parse-current-standard.ts';
+import { parseCurrentStandard, unitSchema } from './parse-current-standard.ts';
 import { STANDARD_FORMAT, STANDARD_VERSION } from './standard-schema.ts';
 import type { ShopStandard } from './types.ts';
 
@@ -13,7 +13,7 @@ const FORMAT = {
   code: 'rules',
 } as const;
 
-const headSchema = z.object({ version: z.int(), unit: z.enum(['in', 'mm']).catch('in') });
+const headSchema = unitSchema.extend({ version: z.int() });
 
 /**
  * Reads a shop standard from its JSON document, of this or an older version; the value is null when there is

@@ -2,6 +2,7 @@ import harborLibrary from '../../assets/orders/harbor-library.csv?raw';
 import type { Outcome } from '../../core/findings/finding.ts';
 import { parseCurrentMachine } from '../../core/machine/parse-current-machine.ts';
 import type { MachineProfile } from '../../core/machine/profile.ts';
+import type { DocumentPlace } from '../../core/order/field-findings.ts';
 import { draftFromCsv } from '../../core/project/draft-from-csv.ts';
 import type { Draft } from '../../core/project/draft.ts';
 import { parseCurrentStandard } from '../../core/rules/parse-current-standard.ts';
@@ -43,13 +44,10 @@ export const emptyDraft = (): Draft => ({
 
 /** What comes with the program is right, and of this version. */
 function sound<T>(
-  parse: (
-    json: unknown,
-    place: { readonly file: string; readonly within: readonly string[] },
-  ) => Outcome<T | null>,
+  parse: (json: unknown, place: DocumentPlace) => Outcome<T | null>,
   { name, json }: typeof FIRST_STANDARD,
 ): T {
-  const { value, findings } = parse(json, { file: name, within: [] });
+  const { value, findings } = parse(json, { file: name });
   if (value === null) throw new Error(findings.map(({ message }) => message).join(' '));
   return value;
 }

@@ -1,8 +1,4 @@
-import { planOrder } from '../../core/jigs/plan-order.ts';
-import { fastenOrder } from '../../core/fastening/fasten-order.ts';
-import { fitOrder } from '../../core/fit/fit-order.ts';
-import { engravedWords } from '../../core/order/engraved-words.ts';
-import { partsOf } from '../../core/parts/parts-of.ts';
+import { designOrder } from '../../core/pipeline.ts';
 import { draftReader } from '../../core/session/draft-reader.ts';
 import { STROKE_FONT } from '../../shared/library.ts';
 import { exports, limits, offsets } from './beside.ts';
@@ -21,11 +17,8 @@ function demoParts() {
   const draft = alikeDraft(36);
   const { standard, machine, registration } = draft;
   const order = draftReader().read(draft).value;
-  const fits = fitOrder(order, standard).value;
-  const fastenings = fastenOrder(fits, standard).value;
-  const context = { machine, unit: order.unit, order: engravedWords(order) };
-  const plan = planOrder({ fits, fastenings, registration, standard }, context).value;
-  return { machine, parts: partsOf(plan.jigs, machine, STROKE_FONT).value };
+  const { parts } = designOrder(order, { standard, machine, registration, font: STROKE_FONT }).value;
+  return { machine, parts };
 }
 
 /** Everything runs in one go, for only ratios within one run say anything on a busy machine. */

@@ -4,6 +4,7 @@ import { draftFromCsv } from '../../core/project/draft-from-csv.ts';
 import type { Draft } from '../../core/project/draft.ts';
 import { parseStandard } from '../../core/rules/parse-standard.ts';
 import { MACHINES, STANDARDS } from '../../shared/library.ts';
+import { repeatedDraft } from '../session/repeated-draft.ts';
 
 function draftOf(text: string, name: string): Draft {
   const standard = parseStandard(STANDARDS['face-frame-undermount'], 'standard').value;
@@ -21,16 +22,7 @@ function draftOf(text: string, name: string): Draft {
 }
 
 /** An order of so many drawers as shops have them: the demo order's cabinets again and again, on other floors. */
-export function alikeDraft(drawers: number): Draft {
-  const demo = draftOf(harborLibrary, 'alike');
-  const rows = Array.from({ length: drawers }, (_, index) => {
-    const row = demo.rows[index % demo.rows.length];
-    if (row === undefined) throw new RangeError('the demo order has no rows');
-    const room = `Floor ${Math.floor(index / demo.rows.length) + 1}, ${row.cells.room ?? 'room'}`;
-    return { id: `r${index + 1}`, cells: { ...row.cells, room } };
-  });
-  return { ...demo, rows };
-}
+export const alikeDraft = (drawers: number): Draft => repeatedDraft(draftOf(harborLibrary, 'alike'), drawers);
 
 /** An order of so many drawers of which no two have the same size. */
 export function distinctDraft(drawers: number): Draft {

@@ -3,6 +3,7 @@ import { draftFromCsv } from '../../core/project/draft-from-csv.ts';
 import type { Draft } from '../../core/project/draft.ts';
 import { readMachine } from '../jigs/setups.ts';
 import { readStandard } from '../rules/read-standard.ts';
+import { repeatedDraft } from './repeated-draft.ts';
 
 /** A demo order as a draft; throws when its file is at fault. */
 export function demoDraft(order: 'harbor-library' | 'boathouse-frameless' = 'harbor-library'): Draft {
@@ -33,14 +34,5 @@ export function workroomRows(): Draft {
   return { ...draft, rows: draft.rows.filter(({ cells }) => cells.room === 'Workroom').slice(0, 7) };
 }
 
-/** An order of so many drawers: the demo order's cabinets again and again, under other names. */
-export function largeDraft(count: number): Draft {
-  const draft = demoDraft();
-  const rows = Array.from({ length: count }, (_, index) => {
-    const row = draft.rows[index % draft.rows.length];
-    if (row === undefined) throw new RangeError('the demo order has no rows');
-    const room = `Floor ${Math.floor(index / draft.rows.length) + 1}, ${row.cells.room ?? 'room'}`;
-    return { id: `r${index + 1}`, cells: { ...row.cells, room } };
-  });
-  return { ...draft, rows };
-}
+/** An order of so many drawers: the demo order's cabinets again and again, on other floors. */
+export const largeDraft = (count: number): Draft => repeatedDraft(demoDraft(), count);
