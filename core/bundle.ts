@@ -14,17 +14,17 @@ import { readFirst } from './files/read-first.ts';
 import { fitTable } from './files/tables/fit-table.ts';
 import { partsTable } from './files/tables/parts-table.ts';
 import { scheduleTable } from './files/tables/schedule-table.ts';
-import type { MachineProfile } from './machine/profile.ts';
+import type { OrderPlan } from './jigs/plan-order.ts';
 import type { Part } from './parts/types.ts';
 import { exportParts, type Design, type Workshop } from './pipeline.ts';
 
 export type { BundleFile, BundleStep } from './bundle-types.ts';
 
-/** Exports parts, one result for each, in their order. */
+/** Exports the parts of these jigs, one result for each, in their order. */
 export type PartExporter = (
-  parts: readonly Part[],
-  machine: MachineProfile,
-) => Iterable<Outcome<ExportedPart | null>> | AsyncIterable<Outcome<ExportedPart | null>>;
+  of: Pick<Design, 'parts'> & Pick<OrderPlan, 'jigs'>,
+  workshop: Workshop,
+) => AsyncIterable<Outcome<ExportedPart | null>>;
 
 /** How a caller has a say in the long steps. */
 export interface BundleWatch {
@@ -77,7 +77,7 @@ export async function* bundleOrder(
   ];
   const of = drawn.length + wholes.length;
   let done = 0;
-  const elsewhere = watch.exportParts?.(drawn, machine);
+  const elsewhere = drawn.length === 0 ? undefined : watch.exportParts?.({ parts, jigs }, workshop);
   async function* cutFiles(): AsyncGenerator<BundleStep> {
     for await (const { value, findings: problems } of elsewhere ?? exportParts(drawn, machine)) {
       done += 1;

@@ -1,3 +1,4 @@
+import { compileLate } from './compile-late.ts';
 import { run } from './run.ts';
 
 /** The demo: an invented harbor library and its boathouse, made as a shop would. */
@@ -37,6 +38,7 @@ const output = {
   err: (text: string) => process.stderr.write(text),
 };
 
+compileLate();
 for (const words of CALLS) {
   output.out(`$ overhang ${words.join(' ')}\n`);
   const code = await run(words, output);

@@ -30,10 +30,8 @@ export async function make(call: Call, output: Output): Promise<ExitCode> {
 
 async function makeOne(call: Call, output: Output): Promise<OrderResult> {
   const place = placeOf(call);
-  const { result, findings, text } = await makeOrder(
-    { ...call, out: place },
-    progress(output),
-    partThread(call.jobs),
+  const { result, findings, text } = await makeOrder({ ...call, out: place }, progress(output), (lines) =>
+    partThread(lines, call.jobs),
   );
   for (const line of findings) output.err(`${line}\n`);
   if (result.state === 'failed') {
