@@ -34,14 +34,17 @@ export function checkHeader(
 }
 
 function checkExtents({ header }: DxfFile, outlines: readonly Outline[], scale: number): readonly Finding[] {
-  const points = outlines.flatMap(outermost);
-  const xs = points.map(({ x }) => x);
-  const ys = points.map(({ y }) => y);
-  const least = (values: readonly number[]): number => values.reduce((a, b) => Math.min(a, b), Infinity);
-  const most = (values: readonly number[]): number => values.reduce((a, b) => Math.max(a, b), -Infinity);
+  const least = { x: Infinity, y: Infinity };
+  const most = { x: -Infinity, y: -Infinity };
+  for (const { x, y } of outlines.flatMap(outermost)) {
+    least.x = Math.min(least.x, x);
+    least.y = Math.min(least.y, y);
+    most.x = Math.max(most.x, x);
+    most.y = Math.max(most.y, y);
+  }
   const corners = [
-    ['$EXTMIN', least(xs), least(ys)],
-    ['$EXTMAX', most(xs), most(ys)],
+    ['$EXTMIN', least.x, least.y],
+    ['$EXTMAX', most.x, most.y],
   ] as const;
   return corners.flatMap(([name, x, y]) => {
     const groups = header.get(name) ?? [];

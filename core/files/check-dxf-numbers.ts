@@ -11,25 +11,26 @@ const isWhole = (code: number): boolean =>
 const isHandle = (code: number): boolean =>
   code === 5 || code === 105 || (code >= 320 && code <= 369) || (code >= 390 && code <= 399);
 
-const COORDINATE = /^-?(0|[1-9]\d*)\.\d{6}$/;
-const BULGE = /^-?(0|[1-9]\d*)\.\d{9}$/;
+const COORDINATE = /^(?!-0\.0*$)-?(0|[1-9]\d*)\.\d{6}$/;
+const BULGE = /^(?!-0\.0*$)-?(0|[1-9]\d*)\.\d{9}$/;
 
 /** Every number is a finite plain decimal: 6 places, 9 for the bulges of polylines; whole ones have no point. */
 export function checkNumbers(file: DxfFile): readonly Finding[] {
-  const header = [...file.header.values()].flatMap((groups) =>
-    groups.flatMap((group) => checkGroup(group, false)),
-  );
-  const records = [...file.sections.values()].flat().flatMap(({ type, groups }) => {
-    const hasBulges = type === 'VERTEX' || type === 'LWPOLYLINE';
-    return groups.flatMap((group) => checkGroup(group, hasBulges));
-  });
+  const header = [...file.header.values()].flatMap((groups) => checkGroups(groups, false));
+  const records = [...file.sections.values()]
+    .flat()
+    .flatMap(({ type, groups }) => checkGroups(groups, type === 'VERTEX' || type === 'LWPOLYLINE'));
   return [...header, ...records];
 }
 
-function checkGroup({ code, value, line }: Group, hasBulges: boolean): readonly Finding[] {
-  const shape = shapeOf(code, hasBulges);
-  if (shape === null || (shape.test(value) && !/^-0\.0*$/.test(value))) return [];
-  return [fault('number', `“${value}” (group ${code}) is not written as ${nameOf(shape)}`, line)];
+function checkGroups(groups: readonly Group[], hasBulges: boolean): readonly Finding[] {
+  const findings: Finding[] = [];
+  for (const { code, value, line } of groups) {
+    const shape = shapeOf(code, hasBulges);
+    if (shape === null || shape.test(value)) continue;
+    findings.push(fault('number', `“${value}” (group ${code}) is not written as ${nameOf(shape)}`, line));
+  }
+  return findings;
 }
 
 const HANDLE = /^(0|[1-9A-F][0-9A-F]*)$/;

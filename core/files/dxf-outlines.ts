@@ -30,11 +30,10 @@ export function outlinesOf(records: readonly DxfRecord[]): readonly Outline[] {
       const vertices = lightVertices(groups);
       outlines.push({ ...common, closed, vertices, statedCount: numberOf(groups, 90), ended: true });
     } else if (type === 'POLYLINE') {
-      const after = records.slice(index + 1);
-      const count = after.findIndex((other) => other.type !== 'VERTEX');
-      const own = count < 0 ? after : after.slice(0, count);
-      const vertices = own.map((vertex) => vertexOf(vertex.groups));
-      const ended = after[own.length]?.type === 'SEQEND';
+      let end = index + 1;
+      while (records[end]?.type === 'VERTEX') end += 1;
+      const vertices = records.slice(index + 1, end).map((vertex) => vertexOf(vertex.groups));
+      const ended = records[end]?.type === 'SEQEND';
       outlines.push({ ...common, closed, vertices, statedCount: null, ended });
     }
   }
@@ -49,6 +48,12 @@ const vertexOf = (groups: readonly Group[]): Vertex => ({
 
 /** Group 10 begins a vertex; 20 and 42 belong to the vertex before them. */
 function lightVertices(groups: readonly Group[]): readonly Vertex[] {
-  const starts = groups.flatMap(({ code }, index) => (code === 10 ? [index] : []));
-  return starts.map((start, i) => vertexOf(groups.slice(start, starts[i + 1] ?? groups.length)));
+  const vertices: { x: number; y: number; bulge: number }[] = [];
+  for (const { code, value } of groups) {
+    const last = vertices.at(-1);
+    if (code === 10) vertices.push({ x: Number(value), y: NaN, bulge: 0 });
+    else if (code === 20 && last !== undefined) last.y = Number(value);
+    else if (code === 42 && last !== undefined) last.bulge = Number(value);
+  }
+  return vertices;
 }

@@ -10,7 +10,7 @@ export function fixedDecimal(value: number, decimals: number): string {
     throw new RangeError(`fixedDecimal: ${value} is no number for a file`);
   }
   const text = value.toFixed(decimals);
-  return /^-0(\.0*)?$/.test(text) ? text.slice(1) : text;
+  return text.startsWith('-0') && Number(text) === 0 ? text.slice(1) : text;
 }
 
 /** A coordinate or length in the file's unit. */

@@ -2,7 +2,7 @@ import { distanceToSegment } from '../geometry/distance.ts';
 import { lengthOf } from '../geometry/measure.ts';
 import { pointAt, type Segment } from '../geometry/segments.ts';
 import type { Point } from '../geometry/types.ts';
-import { distance, turnOf } from '../geometry/vector.ts';
+import { cross, distance, subtract, turnOf } from '../geometry/vector.ts';
 import { CONTOUR_ERROR } from '../units/tolerances.ts';
 
 /** mm. Segments that share less do not count as overlapping (requirement DXF-6). */
@@ -26,19 +26,29 @@ export interface Overlap {
  *                |--------|  the overlap
  */
 export function overlapOf(a: Segment, b: Segment): Overlap | null {
+  if (areSkew(a, b)) return null;
   const shares = [0, 1, shareOf(b.start, a), shareOf(b.end, a)].sort((one, other) => one - other);
   const length = lengthOf(a);
   for (const [index, from] of shares.entries()) {
     const to = shares[index + 1] ?? 1;
     const common = (to - from) * length;
-    const middle = pointAt(a, (from + to) / 2);
-    const on = [pointAt(a, from), middle, pointAt(a, to)];
+    if (common <= LEAST_OVERLAP) continue;
     const within = Math.min(CONTOUR_ERROR, common / LEAST_SLENDERNESS);
-    if (common > LEAST_OVERLAP && on.every((p) => distanceToSegment(p, b) <= within)) {
-      return { length: common, middle };
+    const middle = (from + to) / 2;
+    // The middle first: neighbours in a contour have an end in common, and part from there.
+    if ([middle, from, to].every((share) => distanceToSegment(pointAt(a, share), b) <= within)) {
+      return { length: common, middle: pointAt(a, middle) };
     }
   }
   return null;
+}
+
+/** Lines that part by more than the two ends of a stretch may be off; most neighbours in a contour do. */
+function areSkew(a: Segment, b: Segment): boolean {
+  if (a.kind === 'arc' || b.kind === 'arc') return false;
+  const [along, across] = [subtract(a.end, a.start), subtract(b.end, b.start)];
+  const most = (2 / LEAST_SLENDERNESS) * Math.hypot(along.x, along.y) * Math.hypot(across.x, across.y);
+  return Math.abs(cross(along, across)) > most;
 }
 
 /** The share 0 to 1 of a segment's length at its point nearest to the given one. */

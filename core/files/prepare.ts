@@ -1,12 +1,13 @@
 import type { Finding } from '../findings/finding.ts';
 import { hasErrors } from '../findings/make.ts';
+import { bounds, type Bounds } from '../geometry/measure.ts';
 import { checkDrawing } from './check-drawing.ts';
 import type { Drawing } from './drawing.ts';
 import { withoutDuplicates } from './duplicates.ts';
 
 /** A drawing fit to be written, or null with the errors; what was left out, and what is worth knowing. */
 export interface Prepared {
-  readonly drawing: Drawing | null;
+  readonly drawing: (Drawing & { readonly extents: Bounds }) | null;
   readonly duplicatesRemoved: number;
   readonly findings: readonly Finding[];
 }
@@ -26,7 +27,7 @@ function prepare(drawing: Drawing): Prepared {
   if (hasErrors(problems)) return { drawing: null, duplicatesRemoved: 0, findings: problems };
   const { features, removed, findings } = withoutDuplicates(drawing.features);
   return {
-    drawing: { ...drawing, features },
+    drawing: { ...drawing, features, extents: bounds(...features.map(({ contour }) => contour)) },
     duplicatesRemoved: removed,
     findings: [...problems, ...findings],
   };

@@ -10,15 +10,18 @@ import { coordinate } from './numbers.ts';
  */
 const LARGEST_BULGE = Math.tan((170 / 4) * (Math.PI / 180));
 
-/** Page coordinates of a point of the drawing, rounded as they are written. */
+/** Page coordinates of a point of the drawing. */
 export type ToPage = (point: Point) => Point;
 
 /** Where a drawing's upper left corner comes to lie on the page; y of the page points down. */
 export const pageOf =
   (left: number, top: number): ToPage =>
-  ({ x, y }) => ({ x: rounded(x - left), y: rounded(top - y) });
+  ({ x, y }) => ({ x: x - left, y: top - y });
 
-const rounded = (value: number): number => Number(value.toFixed(COORDINATE_DECIMALS));
+const asWritten = ({ x, y }: Point): Point => ({
+  x: Number(x.toFixed(COORDINATE_DECIMALS)),
+  y: Number(y.toFixed(COORDINATE_DECIMALS)),
+});
 
 /** The `d` of a path: M, L and A in page coordinates, Z where the outline is closed. */
 export function pathData(contour: RingContour | PathContour, toPage: ToPage): string {
@@ -52,7 +55,8 @@ function side(vertex: Vertex, next: Point, toPage: ToPage): readonly string[] {
 
 function arc(bulge: number, from: Point, to: Point): string {
   // Of the ends as written, so that ends and radius fit each other.
-  const radius = coordinate((distance(from, to) * (1 + bulge * bulge)) / (4 * Math.abs(bulge)));
+  const chord = distance(asWritten(from), asWritten(to));
+  const radius = coordinate((chord * (1 + bulge * bulge)) / (4 * Math.abs(bulge)));
   // Counter-clockwise stays so to the eye when y is turned; SVG calls it sweep 0.
   return `A ${radius} ${radius} 0 0 ${bulge > 0 ? 0 : 1} ${pair(to)}`;
 }

@@ -1,5 +1,4 @@
 import type { Outcome } from '../findings/finding.ts';
-import { bounds } from '../geometry/measure.ts';
 import type { Contour } from '../geometry/types.ts';
 import { OPERATIONS, type Operation } from '../machine/operations.ts';
 import type { Drawing } from './drawing.ts';
@@ -20,7 +19,7 @@ const SVG_MARGIN = 1;
 export function writeSvg(drawing: Drawing): Outcome<string> {
   const { drawing: ready, findings } = prepareDrawing(drawing);
   if (ready === null) return { value: '', findings };
-  const { min, max } = bounds(...ready.features.map(({ contour }) => contour));
+  const { min, max } = ready.extents;
   const toPage = pageOf(min.x - SVG_MARGIN, max.y + SVG_MARGIN);
   const width = coordinate(max.x - min.x + 2 * SVG_MARGIN);
   const height = coordinate(max.y - min.y + 2 * SVG_MARGIN);

@@ -46,6 +46,9 @@ export const lengthOf = (segment: Segment): number =>
 export const perimeter = (contour: Contour): number =>
   contour.kind === 'circle' ? 2 * Math.PI * contour.radius : sum(segmentsOf(contour), lengthOf);
 
+/** Where an arc can be outermost. */
+const QUARTERS = [0, Math.PI / 2, Math.PI, (3 * Math.PI) / 2] as const;
+
 /** Ends of a segment, and the outermost points that an arc passes on its way. */
 const extremes = (segment: Segment): readonly Point[] =>
   segment.kind === 'line'
@@ -53,10 +56,9 @@ const extremes = (segment: Segment): readonly Point[] =>
     : [
         segment.start,
         segment.end,
-        ...[0, 1, 2, 3]
-          .map((quarter) => (quarter * Math.PI) / 2)
-          .filter((angle) => sweeps(segment, angle))
-          .map((angle) => polar(segment.center, segment.radius, angle)),
+        ...QUARTERS.filter((angle) => sweeps(segment, angle)).map((angle) =>
+          polar(segment.center, segment.radius, angle),
+        ),
       ];
 
 /** The upright box of points; of none it is a programmer's error. */

@@ -77,11 +77,14 @@ const halves = ({ center, radius }: CircleContour): readonly Segment[] => [
   arc(center, radius, Math.PI, Math.PI),
 ];
 
-const sidesOf = ({ vertices, kind }: RingContour | PathContour): readonly Segment[] =>
-  vertices.flatMap((vertex, index) => {
+function sidesOf({ vertices, kind }: RingContour | PathContour): readonly Segment[] {
+  const segments: Segment[] = [];
+  for (const [index, vertex] of vertices.entries()) {
     const next = vertices[index + 1] ?? (kind === 'ring' ? vertices[0] : undefined);
-    return next === undefined ? [] : [segmentOf(vertex, next)];
-  });
+    if (next !== undefined) segments.push(segmentOf(vertex, next));
+  }
+  return segments;
+}
 
 /** The DXF bulge of a segment: tan(sweep / 4), 0 for a line. */
 export const bulgeOf = (segment: Segment): number =>

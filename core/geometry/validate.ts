@@ -43,9 +43,12 @@ function notFinite(contour: Contour): readonly string[] {
       ? []
       : ['the circle has a number that is not finite'];
   }
-  return contour.vertices.flatMap(({ x, y, bulge }, index) =>
-    [x, y, bulge].every(Number.isFinite) ? [] : [`vertex ${index} has a number that is not finite`],
-  );
+  const problems: string[] = [];
+  for (const [index, { x, y, bulge }] of contour.vertices.entries()) {
+    const isFinite = Number.isFinite(x) && Number.isFinite(y) && Number.isFinite(bulge);
+    if (!isFinite) problems.push(`vertex ${index} has a number that is not finite`);
+  }
+  return problems;
 }
 
 function ringProblems(ring: RingContour, segments: readonly Segment[]): readonly string[] {

@@ -86,29 +86,39 @@ function unique(lines: readonly Line[], seen: Directions): readonly Line[] {
 
 /** The jig's faces in grey, as far as nothing stands before them. */
 function jigFill(faces: readonly Face[]): readonly PaperItem[] {
-  const others = faces.filter(({ group }) => group !== 'jig');
-  const seenOf = (face: Face): readonly ClosedContour[] =>
+  const flat = faces.map((face): FlatFace => ({ face, area: areaOf(face) }));
+  const others = flat.filter(({ face }) => face.group !== 'jig');
+  const seenOf = (one: FlatFace): readonly ClosedContour[] =>
     others
-      .filter((other) => standsBefore(other, face))
+      .filter((other) => standsBefore(other, one))
       .reduce<readonly ClosedContour[]>(
-        (left, other) => (left.length === 0 ? left : difference(left, areaOf(other)).value),
-        areaOf(face),
+        (left, other) => (left.length === 0 ? left : difference(left, other.area).value),
+        one.area,
       );
-  return faces
-    .filter(({ group, inHole }) => group === 'jig' && !inHole)
+  return flat
+    .filter(({ face }) => face.group === 'jig' && !face.inHole)
     .map(seenOf)
     .flatMap((area): readonly PaperItem[] =>
       area.length === 0 ? [] : [{ kind: 'contour', contours: area, fill: JIG }],
     );
 }
 
+/** A face with what it covers of the picture. */
+interface FlatFace {
+  readonly face: Face;
+  readonly area: readonly ClosedContour[];
+}
+
 /**
  * Whether a face hides part of another. The faces of solids that do not run into one another are before or
  * behind in the whole of where they overlap, so any point in there tells.
  */
-function standsBefore(other: Face, face: Face): boolean {
-  if (!meet(other.bounds, face.bounds) || !nearerSomewhere(other, face)) return false;
-  const [overlap] = intersection(areaOf(face), areaOf(other)).value;
+function standsBefore({ face: other, area: cover }: FlatFace, { face, area }: FlatFace): boolean {
+  if (!meet(other.bounds, face.bounds)) return false;
+  const leads = cornerLeads(other, face);
+  if (leads.every((lead) => lead <= 0)) return false;
+  if (leads.every((lead) => lead > 0)) return true;
+  const [overlap] = intersection(area, cover).value;
   if (overlap === undefined || overlap.kind === 'circle') return false;
   const { length } = overlap.vertices;
   const middle = point(
@@ -118,12 +128,15 @@ function standsBefore(other: Face, face: Face): boolean {
   return nearnessOf(other, middle) > nearnessOf(face, middle);
 }
 
-/** Whether one face is nearer than another at any point that both could cover: it would be at a corner of them. */
-function nearerSomewhere(other: Face, face: Face): boolean {
+/**
+ * mm. How much nearer one face is than another at the corners of the box in which both can be; as faces are flat,
+ * it is most and least there.
+ */
+function cornerLeads(other: Face, face: Face): readonly number[] {
   const { min, max } = face.bounds;
   const xs = [Math.max(min.x, other.bounds.min.x), Math.min(max.x, other.bounds.max.x)];
   const ys = [Math.max(min.y, other.bounds.min.y), Math.min(max.y, other.bounds.max.y)];
-  return xs.some((x) => ys.some((y) => nearnessOf(other, { x, y }) > nearnessOf(face, { x, y })));
+  return xs.flatMap((x) => ys.map((y) => nearnessOf(other, { x, y }) - nearnessOf(face, { x, y })));
 }
 
 const meet = (a: Bounds, b: Bounds): boolean =>

@@ -1,5 +1,4 @@
 import type { Point } from '../geometry/types.ts';
-import type { Vec3 } from '../jigs/types.ts';
 import type { Directions } from './directions.ts';
 import { inPicture, type Face } from './line-faces.ts';
 import type { Line } from './types.ts';
@@ -23,20 +22,22 @@ export function visibleParts(
   seen: Directions,
 ): readonly FlatLine[] {
   const [a, b] = [inPicture(from, seen), inPicture(to, seen)];
-  const near = faces.filter((face) => mayHide(face, a, b));
-  const at = (share: number): Vec3 => ({
-    x: from.x + (to.x - from.x) * share,
-    y: from.y + (to.y - from.y) * share,
-    z: from.z + (to.z - from.z) * share,
+  const [nearA, nearB] = [dot(from, seen.viewer), dot(to, seen.viewer)];
+  // What stands before no end of the line stands before none of it: both are straight.
+  const near = faces.filter(
+    (face) =>
+      mayHide(face, a, b) && (nearnessOf(face, a) > nearA + BEHIND || nearnessOf(face, b) > nearB + BEHIND),
+  );
+  if (near.length === 0) return [[a, b]];
+  const flatAt = (share: number): Point => ({
+    x: a.x + (b.x - a.x) * share,
+    y: a.y + (b.y - a.y) * share,
   });
   const isSeen = (share: number): boolean => {
-    const point = at(share);
-    const flat = inPicture(point, seen);
-    const nearness = dot(point, seen.viewer);
+    const flat = flatAt(share);
+    const nearness = nearA + (nearB - nearA) * share;
     return !near.some((face) => nearnessOf(face, flat) > nearness + BEHIND && holds(face, flat));
   };
-  const flatAt = (share: number): Point => inPicture(at(share), seen);
-  if (near.length === 0) return [[a, b]];
   const count = Math.max(4, Math.ceil(Math.hypot(b.x - a.x, b.y - a.y) / STEP));
   // Looks are taken inside the line: at its very ends it touches its own faces.
   const shares = Array.from({ length: count }, (_, index) => (index + 0.5) / count);

@@ -67,21 +67,28 @@ describe('overhang make, from the bundle with threads', () => {
     main = await bundleCli(folder);
   });
 
-  test('gives the same bytes of one long order whether its parts are written on a thread or here', () => {
-    expect(existsSync(join(folder, 'cli', 'part-worker.js'))).toBe(true);
-    const [here, thread] = ['1', '2'].map((jobs) => {
-      const out = join(folder, `long-${jobs}`);
-      const long = resolve('assets/orders/boathouse-frameless.csv');
-      const how = ['--units', 'mm', '--standard', 'frameless-undermount', '--paper', 'checklist'];
-      const { status, stdout } = bundled(long, ...how, '--formats', 'dxf', '--jobs', jobs, '--out', out);
-      expect(status).toBe(0);
-      // The thread is for sixty parts and more.
-      expect(Number(/(\d+) parts/.exec(stdout)?.[1])).toBeGreaterThan(60);
-      return bytesIn(out);
-    });
-    expect(here?.size).toBeGreaterThan(60);
-    expect(thread).toEqual(here);
-  });
+  test.each([
+    ['all jigs', [], 60],
+    ['some jigs', ['--only-jigs', 'B1,G2L'], 4],
+    ['paper alone', ['--formats', 'none'], 4],
+  ])(
+    'gives the same bytes of one long order whether its parts are written on a thread or here: %s',
+    (name, choice, files) => {
+      expect(existsSync(join(folder, 'cli', 'part-worker.js'))).toBe(true);
+      const [here, thread] = ['1', '2'].map((jobs) => {
+        const out = join(folder, `long ${name} ${jobs}`);
+        const long = resolve('assets/orders/boathouse-frameless.csv');
+        const how = ['--units', 'mm', '--standard', 'frameless-undermount', '--paper', 'checklist'];
+        const { status, stdout } = bundled(long, ...how, ...choice, '--jobs', jobs, '--out', out);
+        expect(status).toBe(0);
+        // The thread is for twelve lines and more.
+        expect(Number(/on (\d+) lines/.exec(stdout)?.[1])).toBeGreaterThan(12);
+        return bytesIn(out);
+      });
+      expect(here?.size).toBeGreaterThan(files);
+      expect(thread).toEqual(here);
+    },
+  );
 
   test('gives the same bytes for one and for three jobs, as folders and as zips', () => {
     for (const kind of [[], ['--zip']]) {

@@ -75,7 +75,7 @@ function paintText(pdf: Pdf, item: TextItem, toPage: ToPage): void {
   const { text, size, anchor, angle, bold } = item;
   const { x, y } = toPage(item.at);
   pdf.font(bold ? BOLD : REGULAR).fontSize(points(size));
-  const width = pdf.widthOfString(text);
+  const width = anchor === 'start' && !item.halo ? 0 : pdf.widthOfString(text);
   const left = x - width * { start: 0, middle: 0.5, end: 1 }[anchor];
   pdf.save();
   if (angle !== 0) pdf.rotate(-angle, { origin: [x, y] });
