@@ -4,7 +4,7 @@ import { drawerName } from '../fit/drawer-name.ts';
 import type { DrawerFit } from '../fit/types.ts';
 import type { Edge } from '../order/types.ts';
 import type { JigUse, PlanKinds } from './plan-types.ts';
-import { chooseSides, requirements, setupOf, sharedRequirement, type Requirement } from './requirements.ts';
+import { chooseSides, requirements, sharedRequirement, type Requirement } from './requirements.ts';
 import { adjustmentOf, type SharedNeeds } from './sharing/shared-needs.ts';
 import type { BuildContext, Jig, JigKind, Setup } from './types.ts';
 import { mmText } from '../units/mm-text.ts';
@@ -35,7 +35,8 @@ export function planEdgeJigs(
   const needs = (kind: JigKind, edgeOf: (fit: DrawerFit) => Edge, sharing: readonly Group[]) => {
     const served = new Set(sharing.flat().flatMap((need) => need.fits));
     return requirements(
-      fits.filter((fit) => !served.has(fit)).map((fit) => ({ fit, setup: setupOf(fit, edgeOf(fit)) })),
+      served.size === 0 ? fits : fits.filter((fit) => !served.has(fit)),
+      edgeOf,
       (setup) => kind.refuses([setup], context) !== null,
     );
   };
@@ -55,7 +56,8 @@ export function planEdgeJigs(
   for (const { needs, kind, refusal } of planned) {
     if (kind === null) {
       for (const { fits: unserved, setup } of needs) {
-        findings.push(...unserved.map((fit) => noJig(fit, setup, refusal)));
+        const told = new Set(unserved);
+        findings.push(...fits.filter((fit) => told.has(fit)).map((fit) => noJig(fit, setup, refusal)));
       }
       continue;
     }
@@ -71,7 +73,8 @@ export function planEdgeJigs(
       for (const fit of served) {
         const edge = setup.edge === 'bottom' ? 'bottom' : sideOf(fit);
         const wanted = fit.overhang[edge];
-        uses.push({ fit, edge, jig, ...(isShared ? got(wanted, setup.overhang) : got(wanted, wanted)) });
+        const overhang = isShared ? setup.overhang : wanted;
+        uses.push({ fit, edge, jig, overhang, adjustment: adjustmentOf(wanted, overhang) });
       }
     }
   }
@@ -89,8 +92,6 @@ const sharedRequirements = (
   jigs
     .map((settings) => settings.map(({ overhangs, fits }) => sharedRequirement(fits, edgeOf, overhangs[0])))
     .toSorted((a, b) => (a[0]?.setup.overhang ?? 0) - (b[0]?.setup.overhang ?? 0));
-
-const got = (wanted: number, overhang: number) => ({ overhang, adjustment: adjustmentOf(wanted, overhang) });
 
 interface Planned {
   readonly needs: readonly Requirement[];

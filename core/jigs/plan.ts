@@ -1,3 +1,4 @@
+import { groupBy } from '../collections/group-by.ts';
 import type { Outcome } from '../findings/finding.ts';
 import type { DrawerFit } from '../fit/types.ts';
 import { planCornerJigs } from './plan-corner-jigs.ts';
@@ -27,10 +28,8 @@ export function planJigs(
       ? planCornerJigs(fits, context, kinds, shared)
       : { jigs: [], uses: [], left: fits };
   const edges = planEdgeJigs(corners.left, context, kinds, shared);
-  const place = new Map(fits.map((fit, index) => [fit, index]));
-  const uses = [...corners.uses, ...edges.uses].toSorted(
-    (a, b) => (place.get(a.fit) ?? 0) - (place.get(b.fit) ?? 0),
-  );
+  const usesOf = groupBy([...corners.uses, ...edges.uses], ({ fit }) => fit);
+  const uses = fits.flatMap((fit) => usesOf.get(fit) ?? []);
   return {
     value: {
       jigs: [...corners.jigs, ...edges.jigs],

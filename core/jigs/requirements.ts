@@ -14,15 +14,33 @@ export interface Requirement {
   readonly isShared?: true;
 }
 
+/** The set-ups of a drawer's edges, each with all that it says as a text: those of the same text are alike. */
+interface OwnSetups {
+  readonly setups: Readonly<Record<Edge, Setup>>;
+  readonly texts: Readonly<Record<Edge, string>>;
+}
+
 /** Fits do not change, so their set-ups are kept with them. */
-const known = new WeakMap<DrawerFit, Partial<Record<Edge, Setup>>>();
+const known = new WeakMap<DrawerFit, OwnSetups>();
+
+function ownSetups(fit: DrawerFit): OwnSetups {
+  const before = known.get(fit);
+  if (before !== undefined) return before;
+  const setups = byEdge((edge) => newSetup(fit, edge));
+  const own = { setups, texts: byEdge((edge) => Object.values(setups[edge]).join('|')) };
+  known.set(fit, own);
+  return own;
+}
+
+const byEdge = <T>(of: (edge: Edge) => T): Readonly<Record<Edge, T>> => ({
+  left: of('left'),
+  right: of('right'),
+  top: of('top'),
+  bottom: of('bottom'),
+});
 
 /** The set-up of one edge of one drawer; the very same one each time. */
-export function setupOf(fit: DrawerFit, edge: Edge): Setup {
-  const own = known.get(fit) ?? {};
-  known.set(fit, own);
-  return (own[edge] ??= newSetup(fit, edge));
-}
+export const setupOf = (fit: DrawerFit, edge: Edge): Setup => ownSetups(fit).setups[edge];
 
 const newSetup = (fit: DrawerFit, edge: Edge): Setup => ({
   edge,
@@ -53,12 +71,7 @@ export function jigKeys(setups: readonly Setup[]): JigKey {
     setups.map(({ overhang }) => overhang),
     SAME_OVERHANG,
   );
-  const keys = new Map<Setup, string>();
-  return (setup) => {
-    const key = keys.get(setup) ?? `${classOf(setup.overhang)}|${bevelKey(setup)}`;
-    keys.set(setup, key);
-    return key;
-  };
+  return (setup) => `${classOf(setup.overhang)}|${bevelKey(setup)}`;
 }
 
 /** What set-ups of different overhangs must share to be served by one jig. */
@@ -70,18 +83,27 @@ export const bevelKey: JigKey = ({ backBevel, frontThickness }) =>
  * serve, a thin front say, is kept apart, so that the others still get that kind.
  */
 export function requirements(
-  needs: readonly { readonly fit: DrawerFit; readonly setup: Setup }[],
+  fits: readonly DrawerFit[],
+  edgeOf: (fit: DrawerFit) => Edge,
   refused: (setup: Setup) => boolean,
 ): readonly Requirement[] {
-  const keyOf = jigKeys(needs.map(({ setup }) => setup));
-  const groups = groupBy(needs, ({ setup }) => `${keyOf(setup)} ${refused(setup)}`);
+  const alike = alikeAt(fits, edgeOf);
+  const keyOf = jigKeys(alike.map(({ setup }) => setup));
+  const groups = groupBy(alike, ({ setup }) => `${keyOf(setup)} ${refused(setup)}`);
   return [...groups.values()]
     .map((group) => ({
       setup: strictest(group.map(({ setup }) => setup)),
-      fits: group.map(({ fit }) => fit),
+      fits: group.flatMap(({ fits: own }) => own),
     }))
     .toSorted((a, b) => a.setup.overhang - b.setup.overhang || a.setup.backBevel - b.setup.backBevel);
 }
+
+/** Drawers whose edges have set-ups that say the same. */
+const alikeAt = (fits: readonly DrawerFit[], edgeOf: (fit: DrawerFit) => Edge): readonly Requirement[] =>
+  [...groupBy(fits, (fit) => ownSetups(fit).texts[edgeOf(fit)]).values()].flatMap((alike) => {
+    const [first] = alike;
+    return first === undefined ? [] : [{ setup: setupOf(first, edgeOf(first)), fits: alike }];
+  });
 
 /** Drawers that share an overhang, whatever their own. */
 export const sharedRequirement = (
@@ -96,39 +118,57 @@ export const sharedRequirement = (
 
 const SIDES = ['left', 'right'] as const;
 
+/** Drawers whose two sides ask for the same, and the keys of that. */
+interface Flanks {
+  readonly left: string;
+  readonly right: string;
+  readonly fits: readonly DrawerFit[];
+}
+
 /**
  * The side on which each drawer's jig is used. Where the two sides differ, the one whose overhang more
  * drawers need, so that fewer jigs are made; the left where they do not.
  */
 export function chooseSides(fits: readonly DrawerFit[]): ReadonlyMap<DrawerFit, 'left' | 'right'> {
   const chosen = new Map<DrawerFit, 'left' | 'right'>();
-  const keyOf = jigKeys(fits.flatMap((fit) => SIDES.map((side) => setupOf(fit, side))));
-  const keysOf = (fit: DrawerFit) => SIDES.map((side) => keyOf(setupOf(fit, side)));
-  const open = new Map<string, Set<DrawerFit>>();
-  for (const fit of fits) {
-    for (const key of keysOf(fit)) {
-      const served = open.get(key) ?? new Set();
-      open.set(key, served.add(fit));
+  const open = new Map<string, Set<Flanks>>();
+  for (const flanks of flanksOf(fits)) {
+    for (const side of SIDES) {
+      const served = open.get(flanks[side]) ?? new Set();
+      open.set(flanks[side], served.add(flanks));
     }
   }
   for (;;) {
     const best = mostServed(open);
     if (best === null) return chosen;
-    for (const fit of open.get(best) ?? []) {
-      const keys = keysOf(fit);
-      chosen.set(fit, keys[0] === best ? 'left' : 'right');
-      for (const key of keys) if (key !== best) open.get(key)?.delete(fit);
+    for (const flanks of open.get(best) ?? []) {
+      const side = flanks.left === best ? 'left' : 'right';
+      for (const fit of flanks.fits) chosen.set(fit, side);
+      for (const other of SIDES) if (flanks[other] !== best) open.get(flanks[other])?.delete(flanks);
     }
     open.delete(best);
   }
 }
 
+function flanksOf(fits: readonly DrawerFit[]): readonly Flanks[] {
+  const alike = alikeAt(fits, () => 'left').flatMap(({ fits: own }) => alikeAt(own, () => 'right'));
+  const firsts = alike.flatMap(({ fits: [first] }) => first ?? []);
+  const keyOf = jigKeys(firsts.flatMap((fit) => SIDES.map((side) => setupOf(fit, side))));
+  return alike.flatMap(({ fits: own }) => {
+    const [first] = own;
+    if (first === undefined) return [];
+    return [{ left: keyOf(setupOf(first, 'left')), right: keyOf(setupOf(first, 'right')), fits: own }];
+  });
+}
+
 /** The key that serves the most drawers, of equals the first by name; null when none serves any. */
-function mostServed(open: ReadonlyMap<string, ReadonlySet<DrawerFit>>): string | null {
+function mostServed(open: ReadonlyMap<string, ReadonlySet<Flanks>>): string | null {
   let best: string | null = null;
   let most = 0;
-  for (const [key, { size }] of open) {
-    if (size > most || (size === most && best !== null && key < best)) [best, most] = [key, size];
+  for (const [key, served] of open) {
+    let count = 0;
+    for (const { fits } of served) count += fits.length;
+    if (count > most || (count === most && best !== null && key < best)) [best, most] = [key, count];
   }
   return best;
 }

@@ -6,15 +6,15 @@ import type { Setup } from './types.ts';
  */
 export function strictest(setups: readonly Setup[]): Setup {
   const first = firstSetup(setups);
-  const least = (of: (setup: Setup) => number): number => Math.min(...setups.map(of));
-  return {
-    ...first,
-    frontThickness: least((setup) => setup.frontThickness),
-    edgeLength: least((setup) => setup.edgeLength),
-    boxLength: least((setup) => setup.boxLength),
-    clearLength: least((setup) => setup.clearLength),
-    boxReach: least((setup) => setup.boxReach),
-  };
+  let { frontThickness, edgeLength, boxLength, clearLength, boxReach } = first;
+  for (const setup of setups) {
+    frontThickness = Math.min(frontThickness, setup.frontThickness);
+    edgeLength = Math.min(edgeLength, setup.edgeLength);
+    boxLength = Math.min(boxLength, setup.boxLength);
+    clearLength = Math.min(clearLength, setup.clearLength);
+    boxReach = Math.min(boxReach, setup.boxReach);
+  }
+  return { ...first, frontThickness, edgeLength, boxLength, clearLength, boxReach };
 }
 
 export function firstSetup(setups: readonly Setup[]): Setup {

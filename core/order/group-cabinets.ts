@@ -2,7 +2,7 @@ import { error } from '../findings/make.ts';
 import { cabinetKey } from './cabinets.ts';
 import { quoteText } from './quote-text.ts';
 import { otherPlace, placeWords, type RowFinding } from './raw-row.ts';
-import type { ReadRow } from './read-row.ts';
+import type { ReadRow, RowIdentity } from './read-row.ts';
 
 /**
  * The rows of each cabinet, in their order; rows without a cabinet's name belong to none.
@@ -18,18 +18,21 @@ export function groupCabinets(rows: readonly ReadRow[]): {
   const findings: RowFinding[] = [];
   let lastKey: string | undefined;
   for (const row of rows) {
-    const { room, cabinet } = row.identity;
-    if (cabinet === undefined) continue;
-    const key = cabinetKey({ room, cabinet });
-    const group = groups.get(key) ?? [];
-    const last = group.at(-1);
-    if (last !== undefined && key !== lastKey) findings.push(apart(row, last, cabinet));
-    group.push(row);
-    groups.set(key, group);
+    const { identity } = row;
+    if (!isNamed(identity)) continue;
+    const key = cabinetKey(identity);
+    const group = groups.get(key);
+    const last = group?.at(-1);
+    if (last !== undefined && key !== lastKey) findings.push(apart(row, last, identity.cabinet));
+    if (group === undefined) groups.set(key, [row]);
+    else group.push(row);
     lastKey = key;
   }
   return { value: [...groups.values()], findings };
 }
+
+const isNamed = (identity: RowIdentity): identity is RowIdentity & { readonly cabinet: string } =>
+  identity.cabinet !== undefined;
 
 function apart(row: ReadRow, last: ReadRow, cabinet: string): RowFinding {
   const at = row.raw.at('cabinet');

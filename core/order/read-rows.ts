@@ -1,3 +1,4 @@
+import { groupBy } from '../collections/group-by.ts';
 import type { Finding, Outcome } from '../findings/finding.ts';
 import { hasErrors } from '../findings/make.ts';
 import { checkCabinet } from './check-cabinet.ts';
@@ -49,18 +50,21 @@ export function joinRows(
   readings: readonly RowReading[],
   { readCabinet, placeDrawer }: JoinSteps = PLAIN_JOIN,
 ): Outcome<readonly Drawer[]> {
-  const found = new Map<RawRow, Finding[]>(readings.map(({ row, findings }) => [row.raw, [...findings]]));
   const cabinets = groupCabinets(readings.map(({ row }) => row));
   const read = cabinets.value.map(readCabinet);
-  for (const { raw, finding } of [...cabinets.findings, ...read.flatMap(({ findings }) => findings)]) {
-    found.get(raw)?.push(finding);
-  }
   const places = new Map(read.flatMap((cabinet) => cabinet.places));
+  const together = groupBy(
+    [...cabinets.findings, ...read.flatMap(({ findings }) => findings)],
+    ({ raw }) => raw,
+  );
   const value: Drawer[] = [];
-  for (const { row } of readings) {
+  const findings: Finding[] = [];
+  for (const { row, findings: own } of readings) {
+    const others = together.get(row.raw)?.map(({ finding }) => finding) ?? [];
+    findings.push(...own, ...others);
     const place = places.get(row);
-    const right = row.drawer !== undefined && !hasErrors(found.get(row.raw) ?? []);
-    if (right && place !== undefined) value.push(placeDrawer(row.drawer, place));
+    const isRight = row.drawer !== undefined && !hasErrors(own) && !hasErrors(others);
+    if (isRight && place !== undefined) value.push(placeDrawer(row.drawer, place));
   }
-  return { value, findings: [...found.values()].flat() };
+  return { value, findings };
 }

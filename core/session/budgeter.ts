@@ -5,7 +5,7 @@ import { canHang } from '../fit/can-hang.ts';
 import type { DrawerFit } from '../fit/types.ts';
 import type { Outcome } from '../findings/finding.ts';
 import type { ShopStandard } from '../rules/types.ts';
-import { keyedMemo } from './keyed-memo.ts';
+import { perDrawer } from './per-drawer.ts';
 
 /** Budgets fronts, again and again, without samples: drawers that are alike, or still the same, not anew. */
 export interface Budgeter {
@@ -21,20 +21,19 @@ const QUICK = { samples: 0, seed: 0 } as const;
 export function budgeter(): Budgeter {
   /** Of this round: a drawer that is kept asks for none. */
   let alike = budgetAlike(QUICK);
-  const own = keyedMemo<DrawerFit, [DrawerFit, ShopStandard], Outcome<AdjustmentBudget>>((fit, standard) => {
+  const own = perDrawer((fit, standard): Outcome<AdjustmentBudget> => {
     const value = alike(fit, standard, {});
     return { value, findings: checkReach(value) };
   });
   return {
     budget(fits, standard) {
-      const outcomes = fits.filter(canHang).map((fit) => own.get(fit, fit, standard));
+      const outcomes = fits.filter(canHang).map((fit) => own(fit, standard));
       return {
         value: outcomes.map(({ value }) => value),
         findings: outcomes.flatMap(({ findings }) => findings),
       };
     },
     endRound() {
-      own.endRound();
       alike = budgetAlike(QUICK);
     },
   };

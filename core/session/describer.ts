@@ -1,13 +1,16 @@
+import { groupBy } from '../collections/group-by.ts';
 import { keepSame, sameData } from '../collections/same-data.ts';
 import type { Finding, Outcome } from '../findings/finding.ts';
-import type { Corner, Fastening } from '../fastening/types.ts';
+import type { Fastening } from '../fastening/types.ts';
 import type { AdjustmentBudget } from '../fit/budget/types.ts';
 import { canHang } from '../fit/can-hang.ts';
 import type { SeasonBudget } from '../fit/seasons/types.ts';
 import type { DrawerFit } from '../fit/types.ts';
+import type { AidUse } from '../jigs/aids/plan-types.ts';
 import type { OrderPlan } from '../jigs/plan-order.ts';
+import type { JigUse } from '../jigs/plan-types.ts';
 import type { Shared } from '../jigs/sharing/share-order.ts';
-import type { Edge, Order } from '../order/types.ts';
+import type { Order } from '../order/types.ts';
 import type { Part } from '../parts/types.ts';
 import type { Draft } from '../project/draft.ts';
 import { keepList, keyedMemo } from './keyed-memo.ts';
@@ -42,14 +45,15 @@ export function describer(summaryOf: (part: Part) => PartSummary): Describer {
     (rowId, finding) => ({ rowId, finding }),
     { keep: keepSame },
   );
-  const uses = keyedMemo<string, [string, Edge, string, number, number], DraftUse>(
-    (rowId, edge, jigId, overhang, adjustment) => ({ rowId, edge, jigId, overhang, adjustment }),
+  const uses = keepUses<JigUse, DraftUse>(
+    (rowId, { edge, jig, overhang, adjustment }) => ({ rowId, edge, jigId: jig.id, overhang, adjustment }),
+    (a, b) =>
+      a.edge === b.edge && a.jig === b.jig && a.overhang === b.overhang && a.adjustment === b.adjustment,
   );
-  const aids = keyedMemo<string, [string, Corner | null, string], DraftAid>((rowId, corner, jigId) => ({
-    rowId,
-    corner,
-    jigId,
-  }));
+  const aids = keepUses<AidUse, DraftAid>(
+    (rowId, { corner, jig }) => ({ rowId, corner, jigId: jig.id }),
+    (a, b) => a.corner === b.corner && a.jig === b.jig,
+  );
   return {
     describe(draft, revision, stages, before) {
       const { order, fitted, budgeted, followed, fastened, shared, plan, made } = stages;
@@ -74,39 +78,13 @@ export function describer(summaryOf: (part: Part) => PartSummary): Describer {
           ),
         ),
         // What cannot hang has an error of its own, and nothing that could be drawn.
-        fits: keepRecord(
-          before?.fits,
-          fitted.value.filter(canHang).map((one) => [idOf(one), one]),
-        ),
-        budgets: keepRecord(
-          before?.budgets,
-          budgeted.value.map((budget) => [idOf(budget.fit), budget]),
-        ),
-        seasons: keepRecord(
-          before?.seasons,
-          followed.value.map((season) => [idOf(season.fit), season]),
-        ),
-        fastenings: keepRecord(
-          before?.fastenings,
-          fastened.value.map((fastening) => [idOf(fastening.fit), fastening]),
-        ),
+        fits: keepRecord(before?.fits, fitted.value.filter(canHang), idOf),
+        budgets: keepRecord(before?.budgets, budgeted.value, ({ fit }) => idOf(fit)),
+        seasons: keepRecord(before?.seasons, followed.value, ({ fit }) => idOf(fit)),
+        fastenings: keepRecord(before?.fastenings, fastened.value, ({ fit }) => idOf(fit)),
         jigs: keepList(before?.jigs, plan.value.jigs),
-        aids: keepList(
-          before?.aids,
-          plan.value.aids.map((aid) => {
-            const { corner, jig } = aid;
-            const id = idOf(aid.fit);
-            return aids.get(`${id} ${corner?.hand} ${corner?.end} ${jig.id}`, id, corner, jig.id);
-          }),
-        ),
-        uses: keepList(
-          before?.uses,
-          plan.value.uses.map((use) => {
-            const { edge, jig, overhang, adjustment } = use;
-            const id = idOf(use.fit);
-            return uses.get(`${id} ${edge} ${jig.id}`, id, edge, jig.id, overhang, adjustment);
-          }),
-        ),
+        aids: keepList(before?.aids, aids.tell(plan.value.aids, idOf)),
+        uses: keepList(before?.uses, uses.tell(plan.value.uses, idOf)),
         sharing:
           before !== undefined && sameData(before.sharing, shared.value) ? before.sharing : shared.value,
         parts: keepList(
@@ -122,15 +100,41 @@ export function describer(summaryOf: (part: Part) => PartSummary): Describer {
   };
 }
 
-/** The record that was there before as far as it holds the same items. */
+/** Tells of the uses of jigs drawer by drawer; of a drawer that uses the very same ones it is kept. */
+function keepUses<Use extends { readonly fit: DrawerFit }, Told>(
+  tellOne: (rowId: string, use: Use) => Told,
+  isSame: (before: Use, after: Use) => boolean,
+) {
+  const kept = keyedMemo<string, [string, readonly Use[]], readonly Told[]>(
+    (rowId, uses) => uses.map((use) => tellOne(rowId, use)),
+    {
+      same: ([, before], [, uses]) =>
+        before.length === uses.length &&
+        before.every((use, index) => {
+          const now = uses[index];
+          return now !== undefined && use.fit === now.fit && isSame(use, now);
+        }),
+      keep: (before, after) => after.map((told, index) => keepSame(before[index], told) ?? told),
+    },
+  );
+  return {
+    /** A drawer's uses must stand together. */
+    tell: (uses: readonly Use[], idOf: (fit: DrawerFit) => string): readonly Told[] =>
+      [...groupBy(uses, ({ fit }) => fit)].flatMap(([fit, own]) => {
+        const rowId = idOf(fit);
+        return kept.get(rowId, rowId, own);
+      }),
+    endRound: kept.endRound,
+  };
+}
+
+/** The record that was there before if the later one would hold the very same items. */
 function keepRecord<T>(
-  before: Readonly<Record<string, T>> | undefined,
-  entries: readonly (readonly [string, T])[],
+  before: Readonly<Record<string, T>> = {},
+  items: readonly T[],
+  idOf: (item: T) => string,
 ): Readonly<Record<string, T>> {
-  if (before === undefined || Object.keys(before).length !== entries.length)
-    return Object.fromEntries(entries);
-  const changed = entries.filter(([key, value]) => before[key] !== value);
-  if (changed.length === 0) return before;
-  const isOfSameRows = changed.every(([key]) => Object.hasOwn(before, key));
-  return isOfSameRows ? { ...before, ...Object.fromEntries(changed) } : Object.fromEntries(entries);
+  const isSame =
+    Object.keys(before).length === items.length && items.every((item) => before[idOf(item)] === item);
+  return isSame ? before : Object.fromEntries(items.map((item) => [idOf(item), item]));
 }

@@ -70,7 +70,7 @@ export function createDesignSession(font: StrokeFont): DesignSession {
   const [reader, fits, screws] = [draftReader(), fitter(), fastener()];
   const [jigs, parts, budgets, seasons] = [jigMaker(), partMaker(font), budgeter(), seasonKeeper()];
   const rows = describer(parts.summaryOf);
-  const memos = [reader, fits, budgets, seasons, screws, jigs, parts, rows];
+  const memos = [reader, fits, budgets, screws, jigs, parts, rows];
   let last: Last | undefined;
 
   /** The order of a draft, its fits, and those of them that are no error. */

@@ -16,18 +16,17 @@ export interface Fastener {
 
 export function fastener(): Fastener {
   const solvers = keyedMemo<'solver', [ShopStandard], Solver>(() => memoSolver());
-  const keys = keyedMemo<DrawerFit, [DrawerFit], string>(fasteningKey);
   const solved = keyedMemo<string, [ShopStandard, DrawerFit, Solver], Fastening>(
     (standard, fit, solve) => fastenDrawer(fit, standard, solve).value,
     { same: ([before], [after]) => before === after },
   );
   const own = keyedMemo<DrawerFit, [Fastening, DrawerFit, ShopStandard], Outcome<Fastening>>(fastenedAs);
-  const memos = [solvers, keys, solved, own];
+  const memos = [solvers, solved, own];
   return {
     fasten(fits, standard) {
       const solve = solvers.get('solver', standard);
       return fastenOrder(fits, standard, (fit) => {
-        const alike = solved.get(keys.get(fit, fit), standard, fit, solve);
+        const alike = solved.get(fasteningKey(fit), standard, fit, solve);
         return own.get(fit, alike, fit, standard);
       });
     },

@@ -9,7 +9,7 @@ import type { BuildContext, Jig } from '../jigs/types.ts';
 import type { MachineProfile } from '../machine/profile.ts';
 import { engravedWords } from '../order/engraved-words.ts';
 import type { Order } from '../order/types.ts';
-import { keyedMemo, type KeyedMemo } from './keyed-memo.ts';
+import { keyedMemo, sameItems, type KeyedMemo } from './keyed-memo.ts';
 
 /** Plans jigs, again and again: jigs of the same id whose set-ups are still the same are kept. */
 export interface JigMaker {
@@ -33,8 +33,8 @@ export function jigMaker(): JigMaker {
     pullTemplate: keepJigs(PLAN_AID_KINDS.pullTemplate),
   };
   // Drawers that are fastened alike have the very same places and holes.
-  const corners = keepAlike(PLAN_AID_KINDS.cornerNeeds);
-  const pulls = keepAlike(PLAN_AID_KINDS.templateSetups);
+  const corners = keepAlike(PLAN_AID_KINDS.guideNeeds);
+  const pulls = keepAlike(PLAN_AID_KINDS.templateNeeds);
   const contextOf = ({ unit, name, date }: Order, machine: MachineProfile): BuildContext =>
     contexts.get('context', machine, unit, name, date);
   return {
@@ -50,8 +50,9 @@ export function jigMaker(): JigMaker {
         aids: {
           cornerDrillGuide: kept.cornerDrillGuide.kind,
           pullTemplate: kept.pullTemplate.kind,
-          cornerNeeds: (fastening, standard) => corners.get(fastening.places, fastening, standard),
-          templateSetups: (fastening, standard) => pulls.get(fastening.pullHoles, fastening, standard),
+          guideNeeds: (fastening, standard, shop) => corners.get(fastening.places, fastening, standard, shop),
+          templateNeeds: (fastening, standard, shop) =>
+            pulls.get(fastening.pullHoles, fastening, standard, shop),
         },
       }),
     endRound() {
@@ -60,11 +61,11 @@ export function jigMaker(): JigMaker {
   };
 }
 
-/** What is asked of aids by drawers that are fastened alike, kept as long as the standard is the same. */
+/** What is asked of aids by drawers that are fastened alike, kept as long as standard and shop are the same. */
 function keepAlike<Standard, Asked>(
-  ask: (fastening: Fastening, standard: Standard) => Asked,
-): KeyedMemo<object, [Fastening, Standard], Asked> {
-  return keyedMemo(ask, { same: ([, before], [, after]) => before === after });
+  ask: (fastening: Fastening, standard: Standard, context: BuildContext) => Asked,
+): KeyedMemo<object, [Fastening, Standard, BuildContext], Asked> {
+  return keyedMemo(ask, { same: ([, ...before], [, ...after]) => sameItems(before, after) });
 }
 
 /**

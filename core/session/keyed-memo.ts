@@ -48,8 +48,11 @@ export function keyedMemo<K, A extends readonly unknown[], R>(
 }
 
 /** Whether two lists hold the very same items. */
-export const sameItems = (a: readonly unknown[], b: readonly unknown[]): boolean =>
-  a.length === b.length && a.every((item, index) => Object.is(item, b[index]));
+export function sameItems(a: readonly unknown[], b: readonly unknown[]): boolean {
+  if (a.length !== b.length) return false;
+  for (let index = 0; index < a.length; index += 1) if (!Object.is(a[index], b[index])) return false;
+  return true;
+}
 
 /** The list that was there before if the later one holds the very same items. */
 export const keepList = <T>(before: readonly T[] | undefined, after: readonly T[]): readonly T[] =>

@@ -1,18 +1,19 @@
 import type { Fastening } from '../../fastening/types.ts';
 import type { Outcome } from '../../findings/finding.ts';
+import type { DrawerFit } from '../../fit/types.ts';
 import type { ShopStandard } from '../../rules/types.ts';
 import type { BuildContext } from '../types.ts';
 import { cornerDrillGuide } from './corner-drill-guide.ts';
-import { cornerNeeds } from './guide-setups.ts';
+import { guideNeeds } from './guide-needs.ts';
 import { planGuides } from './plan-guides.ts';
 import { planTemplates } from './plan-templates.ts';
-import type { AidPlan, PlanAidKinds } from './plan-types.ts';
+import type { Aid, AidPlan, AidUse, PlanAidKinds } from './plan-types.ts';
 import { pullTemplate } from './pull-template.ts';
-import { templateSetups } from './template-setups.ts';
+import { templateNeeds } from './template-needs.ts';
 import { FEWEST_DRAWERS } from './fewest-drawers.ts';
 
 /** The kinds as they are. */
-export const PLAN_AID_KINDS: PlanAidKinds = { cornerDrillGuide, pullTemplate, cornerNeeds, templateSetups };
+export const PLAN_AID_KINDS: PlanAidKinds = { cornerDrillGuide, pullTemplate, guideNeeds, templateNeeds };
 
 /**
  * The drill guides and pull templates of an order: the same one is made once. What no aid can be made for is told
@@ -29,14 +30,23 @@ export function planAids(
 ): Outcome<AidPlan> {
   const guides = planGuides(fastenings, standard, context, kinds, fewest);
   const templates = planTemplates(fastenings, standard, context, kinds, fewest);
-  const place = new Map(fastenings.map(({ fit }, index) => [fit, index]));
   return {
     value: {
       jigs: [...guides.jigs, ...templates.jigs],
-      uses: [...guides.uses, ...templates.uses].toSorted(
-        (a, b) => (place.get(a.fit) ?? 0) - (place.get(b.fit) ?? 0),
-      ),
+      uses: fastenings.flatMap((fastening) => [
+        ...guides.aidsOf(fastening).map((aid) => usedOn(fastening.fit, aid)),
+        ...templates.aidsOf(fastening).map((aid) => usedOn(fastening.fit, aid)),
+      ]),
     },
     findings: [...guides.findings, ...templates.findings],
   };
 }
+
+const usedOn = (fit: DrawerFit, { jig, corner, places, beyond, words }: Aid): AidUse => ({
+  fit,
+  jig,
+  corner,
+  places,
+  beyond,
+  words,
+});

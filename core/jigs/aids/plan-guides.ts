@@ -8,23 +8,11 @@ import { drawerName } from '../../fit/drawer-name.ts';
 import type { ShopStandard } from '../../rules/types.ts';
 import { SAME_OVERHANG } from '../../units/tolerances.ts';
 import type { BuildContext, Jig } from '../types.ts';
+import { guideCorners, strictest, type AlikeDrawers, type GuideCorner } from './guide-corners.ts';
+import { boreNumbers, placeNumbers } from './guide-needs.ts';
 import type { CornerNeed } from './guide-setups.ts';
-import type { AidUse, PlanAidKinds } from './plan-types.ts';
+import type { Aid, PlanAidKinds, PlannedAids } from './plan-types.ts';
 import type { AidKind, GuidePlace, GuideSetup } from './types.ts';
-
-interface PlannedAids {
-  readonly jigs: readonly Jig[];
-  readonly uses: readonly AidUse[];
-  readonly findings: readonly Finding[];
-}
-
-/** A corner of drawers that are fastened alike, with what it asks of a guide. */
-interface GuideNeed extends CornerNeed {
-  readonly fastenings: readonly Fastening[];
-}
-
-/** mm above the box front at which two axes are compared, besides at it. */
-const COMPARED_AT = 100;
 
 const HANDS = ['left', 'right'] as const;
 const ENDS = ['bottom', 'top'] as const;
@@ -38,64 +26,82 @@ export function planGuides(
   fastenings: readonly Fastening[],
   standard: Pick<ShopStandard, 'box' | 'fastening'>,
   context: BuildContext,
-  { cornerDrillGuide: kind, cornerNeeds }: Pick<PlanAidKinds, 'cornerDrillGuide' | 'cornerNeeds'>,
+  { cornerDrillGuide: kind, guideNeeds }: Pick<PlanAidKinds, 'cornerDrillGuide' | 'guideNeeds'>,
   fewest: number,
 ): PlannedAids {
   // Drawers that are fastened alike have the very same places.
-  const needs = [...groupBy(fastenings, ({ places }) => places).values()].flatMap((alike) => {
-    const [first] = alike;
-    const corners = first === undefined ? [] : cornerNeeds(first, standard);
-    return corners.map((corner): GuideNeed => ({ ...corner, fastenings: alike }));
-  });
-  const keysOf = boreKeys(needs.map(({ setup }) => setup));
-  const keyOf = (setup: GuideSetup): string => keysOf(setup).at(-1) ?? '';
-  const findings: Finding[] = [];
-  const served = needs.filter((need) => {
-    const refusal = kind.refuses(need.setup, context);
-    if (refusal !== null) {
-      findings.push(...need.fastenings.map((fastening) => noGuide(need, fastening, refusal)));
-    }
-    return refusal === null;
-  });
-  const alike = [...groupBy(served, ({ setup }) => `${keyOf(setup)} ${setup.hand}`).values()];
+  const order = [...groupBy(fastenings, ({ places }) => places).values()].flatMap(
+    (alike): readonly AlikeDrawers[] => {
+      const [first] = alike;
+      return first === undefined ? [] : [{ fastenings: alike, needs: guideNeeds(first, standard, context) }];
+    },
+  );
+  const corners = guideCorners(order);
+  const keysOf = boreKeys(corners);
+  const keyOf = (corner: GuideCorner): string => keysOf(corner).at(-1) ?? '';
+  const served = corners.filter(({ refusal }) => refusal === null);
+  const alike = [...groupBy(served, (corner) => `${keyOf(corner)} ${corner.setup.hand}`).values()];
   const groups = joined(alike, keysOf, kind, context).filter((group) => isWorthAGuide(group, fewest));
-  const order = new Map<string, number>();
+  const numbers = new Map<string, number>();
   for (const end of ENDS) {
     for (const [first] of groups) {
-      const key = first === undefined ? '' : keyOf(first.setup);
-      if (first?.setup.end === end && !order.has(key)) order.set(key, order.size + 1);
+      const key = first === undefined ? '' : keyOf(first);
+      if (first?.setup.end === end && !numbers.has(key)) numbers.set(key, numbers.size + 1);
     }
   }
   const built = groups
     .flatMap((group) => {
       const [first] = group;
       if (first === undefined) return [];
-      const { hand } = first.setup;
-      return [{ group, hand, number: order.get(keyOf(first.setup)) ?? 0 }];
+      return [{ group, hand: first.setup.hand, number: numbers.get(keyOf(first)) ?? 0 }];
     })
     .toSorted((a, b) => a.number - b.number || HANDS.indexOf(a.hand) - HANDS.indexOf(b.hand))
     .map(({ group, hand, number }) => {
       const id = `${kind.code}${number}${hand === 'left' ? 'L' : 'R'}`;
-      return { group, jig: kind.build(id, strictest(group), context) };
+      return { group, jig: kind.build(id, setupFor(group), context) };
     });
   return {
     jigs: built.map(({ jig }) => jig),
-    uses: built.flatMap(({ group, jig }) => group.flatMap((need) => usesOf(need, jig))),
-    findings,
+    aidsOf: aidsOf(order, built),
+    findings: order.flatMap(refusals),
   };
 }
 
-function usesOf(need: GuideNeed, jig: Jig): readonly AidUse[] {
+/** The guides of each drawer, in the order in which they were built. */
+function aidsOf(
+  order: readonly AlikeDrawers[],
+  built: readonly { readonly group: readonly GuideCorner[]; readonly jig: Jig }[],
+): PlannedAids['aidsOf'] {
+  const guides = groupBy(
+    built.flatMap(({ group, jig }) => group.map(({ text, index }) => ({ text, index, jig }))),
+    ({ text }) => text,
+  );
+  const aids = new Map(
+    order.map(({ fastenings, needs: { text, corners } }) => [
+      fastenings[0]?.places,
+      (guides.get(text) ?? []).flatMap(({ index, jig }) => {
+        const need = corners[index];
+        return need === undefined ? [] : [aidFor(need, jig)];
+      }),
+    ]),
+  );
+  return ({ places }) => aids.get(places) ?? [];
+}
+
+function aidFor(need: CornerNeed, jig: Jig): Aid {
   const { corner, places, beyond } = need;
-  const words = [...firstBoresWords(need, jig), ...beyondWords(need, jig)];
-  return need.fastenings.map(({ fit }) => ({ fit, jig, corner, places, beyond, words }));
+  return {
+    jig,
+    corner,
+    places,
+    beyond,
+    words: [...firstBoresWords(need, jig), ...beyondWords(need, jig)],
+  };
 }
 
 /** Whether a guide pays: one that leans always does, for nothing else holds a bit at an angle. */
-function isWorthAGuide(group: readonly GuideNeed[], fewest: number): boolean {
-  const drawersOf = ({ fastenings }: GuideNeed): number =>
-    fastenings.reduce((sum, { fit }) => sum + fit.drawer.qty, 0);
-  const drawers = group.reduce((sum, need) => sum + drawersOf(need), 0);
+function isWorthAGuide(group: readonly GuideCorner[], fewest: number): boolean {
+  const drawers = group.reduce((sum, corner) => sum + corner.drawers, 0);
   return drawers >= fewest || group.some(({ setup }) => setup.places.some(leans));
 }
 
@@ -103,27 +109,25 @@ const leans = ({ slope }: GuidePlace): boolean => slope.x !== 0 || slope.y !== 0
 
 /**
  * Groups of corners with each that needs only the first bores of another's guide taken into that one, as far as
- * the guide then still fits all of their boxes. The host's need comes first.
+ * the guide then still fits all of their boxes. The host's corner comes first.
  */
 function joined(
-  groups: readonly (readonly GuideNeed[])[],
+  groups: readonly (readonly GuideCorner[])[],
   keysOf: BoreKeys,
   kind: AidKind<GuideSetup>,
   context: BuildContext,
-): readonly (readonly GuideNeed[])[] {
-  const hosts: GuideNeed[][] = [];
+): readonly (readonly GuideCorner[])[] {
+  const hosts: GuideCorner[][] = [];
   /** By hand and the bores that a host begins with. */
-  const beginning = new Map<string, GuideNeed[][]>();
-  const most = ([first]: readonly GuideNeed[]): number => first?.setup.places.length ?? 0;
+  const beginning = new Map<string, GuideCorner[][]>();
+  const most = ([first]: readonly GuideCorner[]): number => first?.setup.places.length ?? 0;
   for (const group of groups.toSorted((a, b) => most(b) - most(a))) {
     const [guest] = group;
     if (guest === undefined) continue;
-    const { hand } = guest.setup;
-    const keys = keysOf(guest.setup).map((key) => `${key} ${hand}`);
-    const fitting = beginning.get(keys.at(-1) ?? '')?.find(([host]) => {
-      const all = host === undefined ? group : [host, ...group];
-      return kind.refuses(strictest(all), context) === null;
-    });
+    const keys = keysOf(guest).map((key) => `${key} ${guest.setup.hand}`);
+    const fitting = beginning
+      .get(keys.at(-1) ?? '')
+      ?.find((host) => kind.refuses(setupFor([...host, ...group]), context) === null);
     if (fitting !== undefined) {
       fitting.push(...group);
       continue;
@@ -135,81 +139,69 @@ function joined(
   return hosts;
 }
 
-/** Of a set-up: what names its first bore, its first two, and so on to all of them, but for the hand. */
-type BoreKeys = (setup: GuideSetup) => readonly string[];
+/** Of a corner: what names its first bore, its first two, and so on to all of them, but for the hand. */
+type BoreKeys = (corner: GuideCorner) => readonly string[];
 
 /** Bores that lie within a tolerance have the same name. */
-function boreKeys(setups: readonly GuideSetup[]): BoreKeys {
-  const classOf = nearClasses(setups.flatMap(allNumbersOf), SAME_OVERHANG);
-  const known = new Map<GuideSetup, readonly string[]>();
-  return (setup) => {
-    const found = known.get(setup);
+function boreKeys(corners: readonly GuideCorner[]): BoreKeys {
+  const classOf = nearClasses(
+    corners.flatMap(({ setup }) => boreNumbers(setup)),
+    SAME_OVERHANG,
+  );
+  const known = new Map<GuideCorner, readonly string[]>();
+  return (corner) => {
+    const found = known.get(corner);
     if (found !== undefined) return found;
-    let key = `${setup.end}|${classOf(setup.bit)}|${classOf(setup.bore)}`;
-    const keys = setup.places.map((place) => {
-      for (const number of numbersOf(place)) key += `|${classOf(number)}`;
+    const { end, bit, bore, places } = corner.setup;
+    let key = `${end}|${classOf(bit)}|${classOf(bore)}`;
+    const keys = places.map((place) => {
+      for (const number of placeNumbers(place)) key += `|${classOf(number)}`;
       return key;
     });
-    known.set(setup, keys);
+    known.set(corner, keys);
     return keys;
   };
 }
 
-/** Set-ups do not change, so their numbers are kept with them. */
-const numbers = new WeakMap<GuideSetup, readonly number[]>();
-
-function allNumbersOf(setup: GuideSetup): readonly number[] {
-  const { places, bit, bore } = setup;
-  const all = numbers.get(setup) ?? [bit, bore, ...places.flatMap(numbersOf)];
-  numbers.set(setup, all);
-  return all;
-}
-
-/** Where a bore is, and where its axis is farther up; mm. */
-const numbersOf = ({ at, slope, depth }: GuidePlace): readonly number[] => [
-  at.x,
-  at.y,
-  at.x + COMPARED_AT * slope.x,
-  at.y + COMPARED_AT * slope.y,
-  depth,
-];
-
-/** The one set-up that serves all of a group: the smallest room, the thinnest box front. */
-function strictest(group: readonly GuideNeed[]): GuideSetup {
+/** The one set-up that serves all of a group, with the first one's bores. */
+function setupFor(group: readonly GuideCorner[]): GuideSetup {
   const setups = group.map(({ setup }) => setup);
   const [first] = setups;
   if (first === undefined) throw new RangeError('a guide needs a set-up');
-  const least = (of: (setup: GuideSetup) => number): number => Math.min(...setups.map(of));
   return {
-    ...first,
+    ...strictest(first, setups),
     screws: [...new Set(setups.flatMap(({ screws }) => screws))],
     guided: Math.max(...setups.map(({ guided }) => guided)),
-    boxFront: least(({ boxFront }) => boxFront),
-    room: { x: least(({ room }) => room.x), y: least(({ room }) => room.y) },
   };
 }
 
-function firstBoresWords({ places }: GuideNeed, { id, drilling }: Jig): readonly string[] {
+function firstBoresWords({ places }: CornerNeed, { id, drilling }: Jig): readonly string[] {
   const bores = drilling?.bores.length ?? 0;
   if (places.length >= bores) return [];
   const used = places.length === 1 ? 'bore 1 only' : `bores 1 to ${places.length} only`;
   return [`Of ${id}, use ${used}.`];
 }
 
-function beyondWords({ beyond }: GuideNeed, jig: Jig): readonly string[] {
+function beyondWords({ beyond }: CornerNeed, jig: Jig): readonly string[] {
   if (beyond.length === 0) return [];
   return [
     `${jig.id} does not reach ${beyond.map(placeName).join(', ')}: mark ${beyond.length === 1 ? 'it' : 'them'} from the drawer's template.`,
   ];
 }
 
-function noGuide({ corner, places }: GuideNeed, { fit }: Fastening, refusal: string): Finding {
-  const { drawer } = fit;
-  const name = drawerName(drawer);
-  return warning(
-    'jigs/no-guide',
-    `No drill guide can be made for the ${corner.hand} ${corner.end} corner of ${name}: ${refusal}. Mark its ${places.length === 1 ? 'screw' : `${places.length} screws`} from the drawer's template.`,
-    { ...(drawer.row > 0 ? { row: drawer.row } : {}), drawer: name },
-    { hand: corner.hand, end: corner.end },
+/** Told of each drawer by itself, so that each row shows it. */
+function refusals({ fastenings, needs }: AlikeDrawers): readonly Finding[] {
+  return needs.corners.flatMap(({ corner, places, refusal }) =>
+    refusal === null
+      ? []
+      : fastenings.map(({ fit: { drawer } }) => {
+          const name = drawerName(drawer);
+          return warning(
+            'jigs/no-guide',
+            `No drill guide can be made for the ${corner.hand} ${corner.end} corner of ${name}: ${refusal}. Mark its ${places.length === 1 ? 'screw' : `${places.length} screws`} from the drawer's template.`,
+            { ...(drawer.row > 0 ? { row: drawer.row } : {}), drawer: name },
+            { hand: corner.hand, end: corner.end },
+          );
+        }),
   );
 }

@@ -7,13 +7,14 @@ import { drawerName } from '../../fit/drawer-name.ts';
 import type { ShopStandard } from '../../rules/types.ts';
 import { SAME_OVERHANG } from '../../units/tolerances.ts';
 import type { BuildContext, Jig } from '../types.ts';
-import type { AidUse, PlanAidKinds } from './plan-types.ts';
+import type { Aid, PlanAidKinds, PlannedAids } from './plan-types.ts';
+import { edgeOf, holeNumbers, type TemplateNeed } from './template-needs.ts';
 import type { TemplateSetup } from './types.ts';
 
-/** What drawers that are fastened alike ask of a template. */
-interface Need {
+/** What drawers that are fastened alike ask of one template. */
+interface AlikeNeed {
+  readonly need: TemplateNeed;
   readonly fastenings: readonly Fastening[];
-  readonly setup: TemplateSetup;
 }
 
 const PLACES = ['left', 'right', 'middle'] as const;
@@ -26,95 +27,93 @@ export function planTemplates(
   fastenings: readonly Fastening[],
   standard: Pick<ShopStandard, 'fastening' | 'pulls'>,
   context: BuildContext,
-  { pullTemplate: kind, templateSetups }: Pick<PlanAidKinds, 'pullTemplate' | 'templateSetups'>,
+  { pullTemplate: kind, templateNeeds }: Pick<PlanAidKinds, 'pullTemplate' | 'templateNeeds'>,
   fewest: number,
-): {
-  readonly jigs: readonly Jig[];
-  readonly uses: readonly AidUse[];
-  readonly findings: readonly Finding[];
-} {
+): PlannedAids {
   const findings: Finding[] = [];
   // Drawers that are fastened alike have the very same pull holes.
-  const alike = [...groupBy(fastenings, ({ pullHoles }) => pullHoles).values()];
-  const all = alike.flatMap((same): readonly Need[] => {
-    const [first] = same;
-    const choices = first === undefined ? [] : templateSetups(first, standard);
-    const reasons: string[] = [];
-    for (const setups of choices) {
-      const refusal = setups.map((setup) => kind.refuses(setup, context)).find((why) => why !== null);
-      if (refusal === undefined || refusal === null) {
-        return setups.map((setup) => ({ fastenings: same, setup }));
-      }
-      reasons.push(refusal);
+  const all = [...groupBy(fastenings, ({ pullHoles }) => pullHoles).values()].flatMap((alike) => {
+    const [first] = alike;
+    if (first === undefined) return [];
+    const { needs, refusals } = templateNeeds(first, standard, context);
+    if (needs.length === 0 && refusals.length > 0) {
+      findings.push(...alike.map((fastening) => noTemplate(fastening, refusals)));
     }
-    if (reasons.length > 0) findings.push(...same.map((fastening) => noTemplate(fastening, reasons)));
-    return [];
+    return needs.map((need): AlikeNeed => ({ need, fastenings: alike }));
   });
-  const keyOf = templateKeys(all.map(({ setup }) => setup));
-  const groups = [...groupBy(all, ({ setup }) => `${keyOf(setup)} ${setup.at}`).values()].filter(
+  const keyOf = templateKeys(all.map(({ need }) => need));
+  const groups = [...groupBy(all, ({ need }) => `${keyOf(need)} ${need.setup.at}`).values()].filter(
     (group) => drawersOf(group) >= fewest,
   );
   const numbers = new Map<string, number>();
   for (const [first] of groups) {
-    const key = first === undefined ? '' : keyOf(first.setup);
+    const key = first === undefined ? '' : keyOf(first.need);
     if (!numbers.has(key)) numbers.set(key, numbers.size + 1);
   }
   const built = groups
     .flatMap((group) => {
       const [first] = group;
-      return first === undefined
-        ? []
-        : [{ group, first: first.setup, number: numbers.get(keyOf(first.setup)) ?? 0 }];
+      if (first === undefined) return [];
+      const { at } = first.need.setup;
+      return [{ group, at, number: numbers.get(keyOf(first.need)) ?? 0 }];
     })
-    .toSorted((a, b) => a.number - b.number || PLACES.indexOf(a.first.at) - PLACES.indexOf(b.first.at))
-    .map(({ group, first, number }) => {
-      const id = `${kind.code}${number}${{ left: 'L', right: 'R', middle: '' }[first.at]}`;
-      return { group, jig: kind.build(id, strictest(first, group), context) };
+    .toSorted((a, b) => a.number - b.number || PLACES.indexOf(a.at) - PLACES.indexOf(b.at))
+    .map(({ group, at, number }) => {
+      const id = `${kind.code}${number}${{ left: 'L', right: 'R', middle: '' }[at]}`;
+      return { group, jig: kind.build(id, strictest(group), context) };
     });
   return {
     jigs: built.map(({ jig }) => jig),
-    uses: built.flatMap(({ group, jig }) =>
-      group
-        .flatMap((need) => need.fastenings)
-        .map(({ fit }): AidUse => ({ fit, jig, corner: null, places: [], beyond: [], words: [] })),
-    ),
+    aidsOf: aidsOf(built),
     findings,
   };
 }
 
-const drawersOf = (group: readonly Need[]): number =>
+/** The templates of each drawer, in the order in which they were built. */
+function aidsOf(
+  built: readonly { readonly group: readonly AlikeNeed[]; readonly jig: Jig }[],
+): PlannedAids['aidsOf'] {
+  const aids = groupBy(
+    built.flatMap(({ group, jig }) =>
+      group.map(({ fastenings }) => ({ pullHoles: fastenings[0]?.pullHoles, aid: aidFor(jig) })),
+    ),
+    ({ pullHoles }) => pullHoles,
+  );
+  return ({ pullHoles }) => (aids.get(pullHoles) ?? []).map(({ aid }) => aid);
+}
+
+const aidFor = (jig: Jig): Aid => ({ jig, corner: null, places: [], beyond: [], words: [] });
+
+const drawersOf = (group: readonly AlikeNeed[]): number =>
   group.flatMap(({ fastenings }) => fastenings).reduce((sum, { fit }) => sum + fit.drawer.qty, 0);
 
-/** What two set-ups must share to share a template, but for the hand: a mirrored pair has one number. */
-function templateKeys(setups: readonly TemplateSetup[]): (setup: TemplateSetup) => string {
-  const numbersOf = ({ holes, bit, bore }: TemplateSetup): readonly number[] => [
-    bit,
-    bore,
-    ...holes.flatMap(({ x, y }) => [x, y]),
-  ];
-  const classOf = nearClasses(setups.flatMap(numbersOf), SAME_OVERHANG);
+/** What two needs must share to share a template, but for the hand: a mirrored pair has one number. */
+function templateKeys(needs: readonly TemplateNeed[]): (need: TemplateNeed) => string {
+  const distinct = new Map(needs.map(({ text, setup }) => [text, setup]));
+  const classOf = nearClasses([...distinct.values()].flatMap(holeNumbers), SAME_OVERHANG);
   const keys = new Map(
-    setups.map((setup) => {
-      const { at, backBevel, frontThickness } = setup;
-      const edge = backBevel === 0 ? '' : `${backBevel} ${frontThickness}`;
-      return [
-        setup,
-        [at === 'middle' ? 'middle' : 'corner', edge, ...numbersOf(setup).map(classOf)].join('|'),
-      ];
-    }),
+    [...distinct].map(([text, setup]) => [
+      text,
+      [...edgeOf(setup), ...holeNumbers(setup).map(classOf)].join('|'),
+    ]),
   );
-  return (setup) => keys.get(setup) ?? '';
+  return ({ text }) => keys.get(text) ?? '';
 }
 
 /** The thinnest and the smallest front of a group. */
-function strictest(first: TemplateSetup, group: readonly Need[]): TemplateSetup {
-  const least = (of: (setup: TemplateSetup) => number): number =>
-    Math.min(...group.map(({ setup }) => of(setup)));
-  return {
-    ...first,
-    frontThickness: least(({ frontThickness }) => frontThickness),
-    front: { x: least(({ front }) => front.x), y: least(({ front }) => front.y) },
-  };
+function strictest(group: readonly AlikeNeed[]): TemplateSetup {
+  const [first] = group;
+  if (first === undefined) throw new RangeError('a template needs a set-up');
+  let {
+    frontThickness,
+    front: { x, y },
+  } = first.need.setup;
+  for (const { need } of group) {
+    frontThickness = Math.min(frontThickness, need.setup.frontThickness);
+    x = Math.min(x, need.setup.front.x);
+    y = Math.min(y, need.setup.front.y);
+  }
+  return { ...first.need.setup, frontThickness, front: { x, y } };
 }
 
 function noTemplate({ fit: { drawer } }: Fastening, refusals: readonly string[]): Finding {

@@ -1,8 +1,9 @@
-import type { Corner, ScrewPlace } from '../../fastening/types.ts';
+import type { Corner, Fastening, ScrewPlace } from '../../fastening/types.ts';
+import type { Finding } from '../../findings/finding.ts';
 import type { DrawerFit } from '../../fit/types.ts';
 import type { Jig } from '../types.ts';
-import type { cornerNeeds } from './guide-setups.ts';
-import type { templateSetups } from './template-setups.ts';
+import type { guideNeeds } from './guide-needs.ts';
+import type { templateNeeds } from './template-needs.ts';
 import type { AidKind, GuideSetup, TemplateSetup } from './types.ts';
 
 /** One use of an aid: on this drawer, at this corner of its box, for these screws. */
@@ -19,6 +20,16 @@ export interface AidUse {
   readonly words: readonly string[];
 }
 
+/** What all drawers that are fastened alike use, each at the same corner. */
+export type Aid = Omit<AidUse, 'fit'>;
+
+/** The aids of one kind. */
+export interface PlannedAids {
+  readonly jigs: readonly Jig[];
+  readonly aidsOf: (fastening: Fastening) => readonly Aid[];
+  readonly findings: readonly Finding[];
+}
+
 export interface AidPlan {
   readonly jigs: readonly Jig[];
   readonly uses: readonly AidUse[];
@@ -28,6 +39,6 @@ export interface AidPlan {
 export interface PlanAidKinds {
   readonly cornerDrillGuide: AidKind<GuideSetup>;
   readonly pullTemplate: AidKind<TemplateSetup>;
-  readonly cornerNeeds: typeof cornerNeeds;
-  readonly templateSetups: typeof templateSetups;
+  readonly guideNeeds: typeof guideNeeds;
+  readonly templateNeeds: typeof templateNeeds;
 }
