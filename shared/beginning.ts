@@ -1,5 +1,5 @@
-import laser6 from '../assets/machines/laser-6.json';
-import frameUndermount from '../assets/standards/face-frame-undermount.json';
+import laser6 from '../assets/machines/laser-6.json' with { type: 'json' };
+import frameUndermount from '../assets/standards/face-frame-undermount.json' with { type: 'json' };
 
 /** A document of the library, by the name that a command takes. */
 interface Shipped {

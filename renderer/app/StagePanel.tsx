@@ -26,6 +26,7 @@ export function StagePanel() {
   );
 }
 
+// Most of it is on its way since `begin.ts`.
 const Seat = lazy(async () => ({ default: (await import('./stages/Seat.tsx')).Seat }));
 const Cabinet = lazy(async () => ({ default: (await import('./stages/Cabinet.tsx')).Cabinet }));
 const Part = lazy(async () => ({ default: (await import('./stages/Part.tsx')).Part }));

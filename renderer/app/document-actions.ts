@@ -1,5 +1,4 @@
 import type { Draft } from '../../core/project/draft.ts';
-import { writeDraft } from '../../core/project/write-draft.ts';
 import { isOrderFile, PROJECT_EXTENSIONS } from '../../shared/document-kinds.ts';
 import type { Reply } from '../../shared/contract/messages.ts';
 import { markSaved, openDraft, recoverDraft, settle } from '../store/changes.ts';
@@ -9,6 +8,7 @@ import { isUnsaved } from '../store/readings.ts';
 import { useProgram } from '../store/use-program.ts';
 import { send } from '../transport/send.ts';
 import { openTabs, ownTab } from '../transport/tab.ts';
+import { draftWriter, NO_WRITER } from './draft-writer.ts';
 import { useNotices } from './notices.ts';
 import { ask } from './Question.tsx';
 import type { ReadDocument } from './read-document.ts';
@@ -34,7 +34,11 @@ async function mayLeave(): Promise<boolean> {
 export async function save(askWhere: boolean): Promise<boolean> {
   settle();
   const { draft, file } = useProgram.getState();
-  const tab = await ownTab();
+  const [tab, writeDraft] = await Promise.all([ownTab(), draftWriter().catch(() => null)]);
+  if (writeDraft === null) {
+    tell(`Not saved: ${NO_WRITER}`);
+    return false;
+  }
   const saveOnce = (how: HowToSave): Promise<Reply<'document.save'>> =>
     send('document.save', {
       tab,

@@ -1,8 +1,9 @@
-import { writeDraft } from '../../core/project/write-draft.ts';
 import { isUnsaved } from '../store/readings.ts';
 import { useProgram } from '../store/use-program.ts';
 import { send } from '../transport/send.ts';
 import { ownTab } from '../transport/tab.ts';
+import { draftWriter, NO_WRITER } from './draft-writer.ts';
+import { firstPicture } from './first-picture.ts';
 import { useNotices } from './notices.ts';
 
 /** ms. Typing goes on for a while before a snapshot is worth its writing. */
@@ -24,12 +25,16 @@ export function keepWork(): () => void {
     const state = useProgram.getState();
     if (!isUnsaved(state)) return;
     const { draft, file } = state;
-    const kept = await send('document.keep', {
-      tab,
-      name: file.name ?? `${draft.name}.overhang`,
-      handle: file.handle,
-      text: writeDraft(draft),
-    });
+    const writeDraft = await draftWriter().catch(() => null);
+    const kept =
+      writeDraft === null
+        ? { ok: false as const, reason: NO_WRITER }
+        : await send('document.keep', {
+            tab,
+            name: file.name ?? `${draft.name}.overhang`,
+            handle: file.handle,
+            text: writeDraft(draft),
+          });
     const reason = kept.ok ? '' : kept.reason;
     // Told once, not after every pause in the typing.
     if (reason !== '' && reason !== refused) {
@@ -38,6 +43,9 @@ export function keepWork(): () => void {
     refused = reason;
   };
   tellUnsaved();
+  void firstPicture()
+    .then(draftWriter)
+    .catch(() => undefined);
   const stop = useProgram.subscribe((state, before) => {
     if (state.draft === before.draft && state.file === before.file) return;
     tellUnsaved();

@@ -26,7 +26,7 @@ export function OrderGrid({ columns }: { readonly columns: readonly GridColumn[]
     count: rows.length,
     getScrollElement: () => room.current,
     estimateSize: () => ROW_HEIGHT,
-    overscan: 8,
+    overscan: 4,
     getItemKey: (index) => rows[index]?.id ?? index,
   });
   const keys = useGridKeys({ room, rows, columns, scrollTo: (index) => virtual.scrollToIndex(index) });

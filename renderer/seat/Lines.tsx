@@ -1,11 +1,10 @@
 import { useEffect, useMemo } from 'react';
-import type { Plane } from 'three';
-import { LineMaterial } from 'three/examples/jsm/lines/LineMaterial.js';
-import { LineSegments2 } from 'three/examples/jsm/lines/LineSegments2.js';
-import type { LineSegmentsGeometry } from 'three/examples/jsm/lines/LineSegmentsGeometry.js';
+import type { InstancedBufferGeometry, Plane } from 'three';
+import { lineMaterial } from './line-material.ts';
 
 interface LinesProps {
-  readonly geometry: LineSegmentsGeometry;
+  /** From `linesGeometry`. */
+  readonly geometry: InstancedBufferGeometry;
   readonly color: string;
   /** Pixels. */
   readonly width: number;
@@ -21,25 +20,17 @@ const WHOLE: readonly Plane[] = [];
 /** Lines of a width in pixels. */
 export function Lines({ geometry, color, width, over = false, dash = 0, clip = WHOLE }: LinesProps) {
   const material = useMemo(
-    () =>
-      new LineMaterial({
-        color,
-        linewidth: width,
-        depthTest: !over,
-        depthWrite: !over,
-        transparent: over,
-        dashed: dash > 0,
-        dashSize: dash,
-        gapSize: dash * 0.7,
-        clippingPlanes: [...clip],
-      }),
+    () => lineMaterial({ color, width, over, dash }, clip),
     [color, width, over, dash, clip],
   );
   useEffect(() => () => material.dispose(), [material]);
-  const object = useMemo(() => new LineSegments2(), []);
-  object.geometry = geometry;
-  object.material = material;
-  if (dash > 0) object.computeLineDistances();
-  object.renderOrder = over ? 20 : 1;
-  return <primitive object={object} />;
+  return (
+    <mesh
+      geometry={geometry}
+      material={material}
+      renderOrder={over ? 20 : 1}
+      // Its corners are where they belong only once the program has run.
+      frustumCulled={false}
+    />
+  );
 }

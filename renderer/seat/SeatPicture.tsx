@@ -1,8 +1,9 @@
-import { Canvas, useFrame, useThree } from '@react-three/fiber';
+import { useFrame, useThree } from '@react-three/fiber';
 import { useEffect, type RefObject } from 'react';
 import type { SeatScene, Step } from '../../core/scene/types.ts';
 import { CameraRig } from './CameraRig.tsx';
 import type { Palette } from './palette.ts';
+import { PictureCanvas } from './PictureCanvas.tsx';
 import { ProjectLabels } from './ProjectLabels.tsx';
 import type { SeatLabel } from './seat-labels.ts';
 import type { Sight } from './look.ts';
@@ -29,30 +30,23 @@ export interface SeatPictureProps {
 export function SeatPicture(props: SeatPictureProps) {
   const { sight, labels, layer, onLost, onFrame } = props;
   return (
-    <Canvas
-      orthographic
-      flat
-      frameloop="demand"
-      dpr={[1, 2]}
-      gl={{ antialias: true, localClippingEnabled: true }}
-      // What the picture shows is told by the words round it.
-      aria-hidden="true"
-    >
-      <ambientLight intensity={1.5} />
-      <directionalLight position={[-300, -500, 900]} intensity={1.6} />
-      <directionalLight position={[600, 200, 200]} intensity={0.5} />
+    // What the picture shows is told by the words round it.
+    <PictureCanvas onLost={onLost}>
       <SceneParts {...props} />
       <CameraRig sight={sight} />
       <ProjectLabels labels={labels} layer={layer} />
       <FrameWatch onLost={onLost} onFrame={onFrame} />
-    </Canvas>
+    </PictureCanvas>
   );
 }
 
 /** Tells of pictures that were drawn, and of the loss of the means to draw them. */
 function FrameWatch({ onLost, onFrame }: Pick<SeatPictureProps, 'onLost' | 'onFrame'>) {
   const canvas = useThree((state) => state.gl.domElement);
-  useFrame(() => onFrame?.());
+  // Drawn once all that is called before it has been.
+  useFrame(() => {
+    if (onFrame !== undefined) queueMicrotask(onFrame);
+  });
   useEffect(() => {
     // A canvas that is taken down gives its context back and tells of it too.
     let here = true;

@@ -16,6 +16,8 @@ import { usePointerLook } from './usePointerLook.ts';
 import { useStepTime } from './useStepTime.ts';
 import { useTokens } from './useTokens.ts';
 
+export { warmUp } from './picture-renderer.ts';
+
 /** How much farther back one stands to see all that moves in a step, or that is drawn apart. */
 const ROOM = { step: 1.5, apart: 1.7 } as const;
 

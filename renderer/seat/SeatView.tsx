@@ -1,9 +1,9 @@
-import { lazy, Suspense, useState } from 'react';
+import { lazy, Suspense, useCallback, useState } from 'react';
 import type { LengthUnit } from '../../core/order/types.ts';
 import type { SeatScene } from '../../core/scene/types.ts';
 import type { ThemeName } from '../store/types.ts';
-import { hasPictureHardware } from './has-picture.ts';
 import { NoPicture } from './NoPicture.tsx';
+import { canDraw } from './picture-canvas.ts';
 import './seat.css';
 
 export interface SeatViewProps {
@@ -22,16 +22,17 @@ const SeatStage = lazy(async () => ({ default: (await import('./SeatStage.tsx'))
 /** A jig seated on the back of a drawer's front, in space. */
 export function SeatView(props: SeatViewProps) {
   const { scene, unit } = props;
-  const [possible, setPossible] = useState(hasPictureHardware);
+  const [possible, setPossible] = useState(canDraw);
+  const onLost = useCallback(() => setPossible(false), []);
   if (scene === null) {
     return <p className="seat-empty">Pick a jig, or a drawer that has one, to see the jig in its seat.</p>;
   }
   if (!possible) {
-    return <NoPicture scene={scene} unit={unit} onRetry={() => setPossible(hasPictureHardware())} />;
+    return <NoPicture scene={scene} unit={unit} onRetry={() => setPossible(canDraw())} />;
   }
   return (
     <Suspense fallback={<p className="seat-empty">Drawing the seat…</p>}>
-      <SeatStage {...props} scene={scene} onLost={() => setPossible(false)} />
+      <SeatStage {...props} scene={scene} onLost={onLost} />
     </Suspense>
   );
 }

@@ -1,7 +1,8 @@
 import { useEffect, useMemo } from 'react';
-import { DoubleSide, type Plane } from 'three';
+import type { BufferGeometry, Plane } from 'three';
 import type { Vec3 } from '../../core/jigs/types.ts';
 import type { Solid } from '../../core/scene/types.ts';
+import { faceMaterial } from './face-material.ts';
 import { edgeLines, solidMesh } from './geometry.ts';
 import { Lines } from './Lines.tsx';
 import type { Palette } from './palette.ts';
@@ -35,18 +36,7 @@ export function SolidPart({ solid, offset, palette, clip }: SolidPartProps) {
   const { faces, edges } = useSolid(solid);
   return (
     <group position={[offset.x, offset.y, offset.z]}>
-      {solid.ghost ? null : (
-        <mesh geometry={faces}>
-          <meshLambertMaterial
-            color={palette.fill[solid.material]}
-            side={DoubleSide}
-            clippingPlanes={[...clip]}
-            polygonOffset
-            polygonOffsetFactor={1}
-            polygonOffsetUnits={1}
-          />
-        </mesh>
-      )}
+      {solid.ghost ? null : <Faces geometry={faces} fill={palette.fill[solid.material]} clip={clip} />}
       <Lines
         geometry={edges}
         color={solid.ghost ? palette.faint : palette.line}
@@ -55,4 +45,16 @@ export function SolidPart({ solid, offset, palette, clip }: SolidPartProps) {
       />
     </group>
   );
+}
+
+interface FacesProps {
+  readonly geometry: BufferGeometry;
+  readonly fill: string;
+  readonly clip: readonly Plane[];
+}
+
+function Faces({ geometry, fill, clip }: FacesProps) {
+  const material = useMemo(() => faceMaterial(fill, clip), [fill, clip]);
+  useEffect(() => () => material.dispose(), [material]);
+  return <mesh geometry={geometry} material={material} />;
 }

@@ -1,5 +1,14 @@
-import { BufferGeometry, EdgesGeometry, Float32BufferAttribute, ShapeUtils, Vector2 } from 'three';
-import { LineSegmentsGeometry } from 'three/examples/jsm/lines/LineSegmentsGeometry.js';
+import {
+  BufferGeometry,
+  EdgesGeometry,
+  Float32BufferAttribute,
+  InstancedBufferAttribute,
+  InstancedBufferGeometry,
+  InstancedInterleavedBuffer,
+  InterleavedBufferAttribute,
+  ShapeUtils,
+  Vector2,
+} from 'three';
 import type { Point } from '../../core/geometry/types.ts';
 import type { Vec3 } from '../../core/jigs/types.ts';
 import { inPose } from '../../core/jigs/vec3.ts';
@@ -56,21 +65,42 @@ function meshOf(triangles: readonly Triangle[]): BufferGeometry {
 export const solidMesh = ({ layers, pose }: Solid): BufferGeometry =>
   meshOf(layers.flatMap((layer) => layerTriangles(layer, (point, height) => inPose(pose, point, height))));
 
-/** Lines of a width in pixels, each from one point to another. */
-export function linesGeometry(lines: readonly Line[]): LineSegmentsGeometry {
-  const geometry = new LineSegmentsGeometry();
-  geometry.setPositions(lines.flatMap(([a, b]) => [a.x, a.y, a.z, b.x, b.y, b.z]));
+/** A strip along a line of length 1 with room for its ends; x is to its sides. */
+const STRIP = [-1, 2, 0, 1, 2, 0, -1, 1, 0, 1, 1, 0, -1, 0, 0, 1, 0, 0, -1, -1, 0, 1, -1, 0] as const;
+const STRIP_TRIANGLES = [0, 2, 1, 2, 3, 1, 2, 4, 3, 4, 5, 3, 4, 6, 5, 6, 7, 5];
+
+/** A strip for each line of a row of ends: x, y, z of the one, then of the other. `before`: mm of lines before it. */
+function stripGeometry(ends: readonly number[]): InstancedBufferGeometry {
+  const geometry = new InstancedBufferGeometry();
+  const count = ends.length / 6;
+  const before = new Float32Array(count);
+  for (let index = 1; index < count; index += 1) {
+    const [x = 0, y = 0, z = 0, toX = 0, toY = 0, toZ = 0] = ends.slice(6 * index - 6, 6 * index);
+    before[index] = (before[index - 1] ?? 0) + Math.hypot(toX - x, toY - y, toZ - z);
+  }
+  const both = new InstancedInterleavedBuffer(new Float32Array(ends), 6, 1);
+  geometry.setIndex(STRIP_TRIANGLES);
+  geometry.setAttribute('position', new Float32BufferAttribute(STRIP, 3));
+  geometry.setAttribute('start', new InterleavedBufferAttribute(both, 3, 0));
+  geometry.setAttribute('end', new InterleavedBufferAttribute(both, 3, 3));
+  geometry.setAttribute('before', new InstancedBufferAttribute(before, 1));
+  geometry.instanceCount = count;
   return geometry;
 }
 
+const endsOf = (lines: readonly Line[]): readonly number[] =>
+  lines.flatMap(([a, b]) => [a.x, a.y, a.z, b.x, b.y, b.z]);
+
+/** Lines of a width in pixels (`Lines`), each from one point to another. */
+export const linesGeometry = (lines: readonly Line[]): InstancedBufferGeometry =>
+  stripGeometry(endsOf(lines));
+
 /** The edges of a mesh, and the lines drawn on the solid. */
-export function edgeLines(mesh: BufferGeometry, drawn: readonly Line[]): LineSegmentsGeometry {
+export function edgeLines(mesh: BufferGeometry, drawn: readonly Line[]): InstancedBufferGeometry {
   const edges = new EdgesGeometry(mesh, ROUNDED);
   const positions = [...(edges.getAttribute('position')?.array ?? [])];
   edges.dispose();
-  const geometry = new LineSegmentsGeometry();
-  geometry.setPositions([...positions, ...drawn.flatMap(([a, b]) => [a.x, a.y, a.z, b.x, b.y, b.z])]);
-  return geometry;
+  return stripGeometry([...positions, ...endsOf(drawn)]);
 }
 
 /** A flat face in space, seen from both sides. */

@@ -1,6 +1,6 @@
 import { Color } from 'three';
 import type { Material } from '../../core/scene/types.ts';
-import type { Hatch } from './Hatched.tsx';
+import type { Hatch } from './hatch-material.ts';
 import type { Tokens } from './useTokens.ts';
 
 /** The colours of the picture, from those of the page. */

@@ -8,4 +8,5 @@ export type { DesignClient, ExportResult, WriteFile } from './connect-design.ts'
 export const createDesignClient = (
   onDesigned: (designed: Designed) => void,
   onFailed: (reason: string) => void = (reason) => console.error(reason),
-): DesignClient => connectDesign(spawnWorker(), onDesigned, onFailed);
+  shown?: () => Promise<void>,
+): DesignClient => connectDesign(spawnWorker(), onDesigned, onFailed, shown);

@@ -79,12 +79,15 @@ function answer<T>(waitingFor: Waiting<T>, call: number, value: T): void {
 
 /**
  * Designs drafts at the other end of a line. `onDesigned` gets every design that comes back, each newer than the
- * one before; what did not change is the same object as before. `onFailed` gets faults of the program.
+ * one before; what did not change is the same object as before. `onFailed` gets faults of the program. The worker
+ * goes on from the beginning of a design to the rest when `shown` says that it is on the screen, so that the two do
+ * not share the machine.
  */
 export function connectDesign(
   port: Port<ToWorker, FromWorker>,
   onDesigned: (designed: Designed) => void,
   onFailed: (reason: string) => void,
+  shown: () => Promise<void> = async () => undefined,
 ): DesignClient {
   const parts: Waiting<PartDetail | null> = new Map();
   const standards: Waiting<FitComparison | null> = new Map();
@@ -133,6 +136,7 @@ export function connectDesign(
       case 'looked':
         designed = patchedDesigned(designed, message.patch);
         onDesigned(designed);
+        void shown().then(() => port.post({ kind: 'go-on' }));
         return;
       case 'designed':
         busy = false;

@@ -42,6 +42,8 @@ export interface DesignedPatch {
 /** What the worker is told. */
 export type ToWorker =
   | { readonly kind: 'design'; readonly revision: number; readonly patch: DraftPatch }
+  /** What was looked at is on the screen: the rest of its design may be worked out. */
+  | { readonly kind: 'go-on' }
   | { readonly kind: 'part'; readonly call: number; readonly partId: string }
   /** What another shop standard, or another machine, would do to the draft that was sent last. */
   | { readonly kind: 'try-standard'; readonly call: number; readonly standard: ShopStandard }
@@ -60,7 +62,7 @@ export type WrittenFile = Pick<ListedFile, 'size' | 'sha256'>;
 
 /** What the worker tells. */
 export type FromWorker =
-  /** The beginning of a design that is being made: without screws, aids and parts. */
+  /** The beginning of a design, without screws, aids and parts; the rest is made after `go-on`. */
   | { readonly kind: 'looked'; readonly patch: DesignedPatch }
   | { readonly kind: 'designed'; readonly patch: DesignedPatch }
   | { readonly kind: 'part'; readonly call: number; readonly detail: PartDetail | null }

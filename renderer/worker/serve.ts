@@ -48,18 +48,22 @@ export function serveDesign(
   const exports = new Map<number, Running>();
   let draft: Draft | null = null;
   let sent = NO_DESIGN;
+  /** Of the newest draft. */
+  let revision = 0;
   /** Ends when the newest draft that shares jigs has its design. */
   let designing: Promise<void> = Promise.resolve();
 
   function receive(message: ToWorker): void {
     switch (message.kind) {
-      case 'design': {
+      case 'design':
         draft = patchedDraft(draft, message.patch);
-        if (isMuch(message.patch)) look(draft, message.revision);
-        if (draft.sharing === 'each') design(draft, message.revision);
-        else designing = designShared(draft, message.revision);
+        revision = message.revision;
+        if (isMuch(message.patch)) look(draft);
+        else goOn();
         return;
-      }
+      case 'go-on':
+        goOn();
+        return;
       case 'part':
         port.post({ kind: 'part', call: message.call, detail: session.part(message.partId) });
         return;
@@ -94,7 +98,13 @@ export function serveDesign(
     }
   }
 
-  function look(of: Draft, revision: number): void {
+  function goOn(): void {
+    const of = sentDraft();
+    if (of.sharing === 'each') design(of, revision);
+    else designing = designShared(of, revision);
+  }
+
+  function look(of: Draft): void {
     const designed = session.look(of, revision);
     port.post({ kind: 'looked', patch: designedPatch(sent, designed) });
     sent = designed;
@@ -212,10 +222,11 @@ export function serveDesign(
     try {
       receive(message);
     } catch (problem) {
+      const ofDesign = message.kind === 'design' || message.kind === 'go-on';
       port.post({
         kind: 'failed',
-        revision: message.kind === 'design' ? message.revision : null,
-        call: message.kind === 'design' ? null : message.call,
+        revision: ofDesign ? revision : null,
+        call: ofDesign ? null : message.call,
         reason: String(problem),
       });
     }

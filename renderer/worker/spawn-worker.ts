@@ -1,11 +1,17 @@
 import type { FromWorker, Port, ToWorker } from './messages.ts';
 
-/** Starts the worker. */
+let worker: Worker | null = null;
+
+/** The page's one worker, started the first time; what is posted before it listens waits for it. */
+export const startWorker = (): Worker =>
+  (worker ??= new Worker(new URL('./design.worker.ts', import.meta.url), { type: 'module' }));
+
+/** The line to the worker. */
 export function spawnWorker(): Port<ToWorker, FromWorker> {
-  const worker = new Worker(new URL('./design.worker.ts', import.meta.url), { type: 'module' });
+  const started = startWorker();
   return {
     // oxlint-disable-next-line unicorn/require-post-message-target-origin -- a worker takes none
-    post: (message) => worker.postMessage(message),
-    listen: (receive) => worker.addEventListener('message', (event) => receive(event.data)),
+    post: (message) => started.postMessage(message),
+    listen: (receive) => started.addEventListener('message', (event) => receive(event.data)),
   };
 }

@@ -9,7 +9,10 @@ export const PAGE = join(import.meta.dirname, '../../dist/renderer');
 export const kilobytes = (file: string): number => gzipSync(readFileSync(join(PAGE, file))).length / 1000;
 
 /** Scripts that the page names itself: without them there is no first screen. */
-export const firstScripts = (): readonly string[] =>
-  [
-    ...readFileSync(join(PAGE, 'index.html'), 'utf8').matchAll(/(?:src|href)="\/(assets\/[^"]+\.js)"/g),
-  ].flatMap(([, name]) => name ?? []);
+export const firstScripts = (): readonly string[] => [
+  ...new Set(
+    [
+      ...readFileSync(join(PAGE, 'index.html'), 'utf8').matchAll(/(?:src|href)="\/(assets\/[^"]+\.js)"/g),
+    ].flatMap(([, name]) => name ?? []),
+  ),
+];

@@ -29,13 +29,13 @@ interface Opened {
 }
 
 /** A client with a worker's insides at the other end of the line. */
-function opened(): Opened {
+function opened(shown?: () => Promise<void>): Opened {
   const line = inProcessLine();
   serveDesign(line.worker, STROKE_FONT);
-  return watched(line.client);
+  return watched(line.client, shown);
 }
 
-function watched(port: Port<ToWorker, FromWorker>): Opened {
+function watched(port: Port<ToWorker, FromWorker>, shown?: () => Promise<void>): Opened {
   const designs: Designed[] = [];
   const failures: string[] = [];
   let waiting: (() => void)[] = [];
@@ -46,6 +46,7 @@ function watched(port: Port<ToWorker, FromWorker>): Opened {
       for (const check of waiting) check();
     },
     (reason) => failures.push(reason),
+    shown,
   );
   const until = (count: number): Promise<Designed> =>
     new Promise((resolve) => {
@@ -85,6 +86,26 @@ describe('design', () => {
     await until(3);
     expect(client.isBusy()).toBe(false);
     expect(designs).toHaveLength(3);
+  });
+
+  test('waits with the whole until the first look is shown, and takes a change that came meanwhile after it', async () => {
+    const many = demoDraft();
+    let show = (): void => undefined;
+    const { client, designs, until } = opened(
+      () =>
+        new Promise((resolve) => {
+          show = resolve;
+        }),
+    );
+    client.design(many);
+    await until(1);
+    const changed = withCell(many, 'front_h', '7');
+    client.design(changed);
+    await new Promise((resolve) => setTimeout(resolve, 300));
+    expect(designs).toHaveLength(1);
+    show();
+    expect(await until(3)).toEqual(createDesignSession(STROKE_FONT).design(changed, 2));
+    expect(designs.map(({ parts }) => parts.length > 0)).toEqual([false, true, true]);
   });
 
   test('gives what a session gives, and keeps the identity of what did not change', async () => {

@@ -3,15 +3,14 @@ import { aidScene } from '../../../core/scene/aid-scene.ts';
 import { seatScene } from '../../../core/scene/seat-scene.ts';
 import { SeatView } from '../../seat/SeatView.tsx';
 import { useProgram } from '../../store/use-program.ts';
+import { pictureShown } from '../first-picture.ts';
 import { useReducedMotion } from '../useReducedMotion.ts';
-
-// The heavy part comes while the first seat is being worked out; whether it can draw is asked when there is one.
-void import('../../seat/SeatStage.tsx').catch(() => undefined);
 
 /** Lets a browser's own tools, and `npm run speed`, see when a picture of the seat was drawn. */
 function markPicture(): void {
   performance.clearMarks('seat-picture');
   performance.mark('seat-picture');
+  pictureShown();
 }
 
 export function Seat() {
