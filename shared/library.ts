@@ -3,10 +3,6 @@ import none from '../assets/machines/none.json';
 import router from '../assets/machines/router.json';
 import frameSideMount from '../assets/standards/face-frame-side-mount.json';
 import frameless from '../assets/standards/frameless-undermount.json';
-import sans from '../assets/stroke-font/sans.json';
-import type { PaperFonts } from '../core/files/paper/pdf/fonts.ts';
-import { parseStrokeFont } from '../core/parts/parse-stroke-font.ts';
-import type { StrokeFont } from '../core/parts/stroke-font.ts';
 import { FIRST_MACHINE, FIRST_STANDARD } from './beginning.ts';
 
 /** The shop standards that come with the program, by the name that a command takes; the first is the default. */
@@ -23,9 +19,3 @@ export const MACHINES: Readonly<Record<string, unknown>> = {
   router,
   none,
 };
-
-/** The fonts of printed sheets, loaded when something is printed. */
-export const loadPaperFonts = async (): Promise<PaperFonts> => (await import('./paper-fonts.ts')).PAPER_FONTS;
-
-/** The font of engraved text. */
-export const STROKE_FONT: StrokeFont = parseStrokeFont(sans);

@@ -1,7 +1,7 @@
 import type { Finding } from '../../core/findings/finding.ts';
 import { hasErrors } from '../../core/findings/make.ts';
 import type { Workshop } from '../../core/pipeline.ts';
-import { STROKE_FONT } from '../../shared/library.ts';
+import { STROKE_FONT } from '../../shared/fonts.ts';
 import { bringBack } from '../files/bring-back.ts';
 import { earlierFolder, earlierZip } from '../files/earlier-output.ts';
 import type { Call } from './arguments.ts';

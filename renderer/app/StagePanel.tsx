@@ -18,7 +18,7 @@ export function StagePanel() {
         <ActionButton action="stage.gaps" label="Gaps" />
       </header>
       <div className="bench-body">
-        <Suspense fallback={<p className="seat-empty">Drawing…</p>}>
+        <Suspense fallback={<p className="bench-waiting">Drawing…</p>}>
           <Stage />
         </Suspense>
       </div>

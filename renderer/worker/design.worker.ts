@@ -1,4 +1,4 @@
-import { STROKE_FONT } from '../../shared/library.ts';
+import { STROKE_FONT } from '../../shared/fonts.ts';
 import { loadManifold } from './load-manifold.ts';
 import { loadSolver } from './load-solver.ts';
 import { serveDesign } from './serve.ts';

@@ -1,8 +1,5 @@
-import type { ListedFile } from '../../core/files/manifest.ts';
-import type { BundleFile, BundleWatch } from '../../core/bundle.ts';
-import type { OutputChoice } from '../../core/files/output-choice.ts';
+import type { BundleWatch } from '../../core/bundle.ts';
 import { orderRework } from '../../core/gap-view/order-rework.ts';
-import { hasErrors } from '../../core/findings/make.ts';
 import type { LoadSolver } from '../../core/jigs/sharing/lazy-solver.ts';
 import type { Shared } from '../../core/jigs/sharing/share-order.ts';
 import type { MachineProfile } from '../../core/machine/profile.ts';
@@ -10,23 +7,12 @@ import type { StrokeFont } from '../../core/parts/stroke-font.ts';
 import type { Draft } from '../../core/project/draft.ts';
 import { compareFits } from '../../core/session/compare-fits.ts';
 import { compareMachines } from '../../core/session/compare-machines.ts';
-import { loadPaperFonts } from '../../shared/library.ts';
-import { createDesignSession, type Output } from '../../core/session/design-session.ts';
+import { createDesignSession } from '../../core/session/design-session.ts';
 import { jigSharer } from '../../core/session/jig-sharer.ts';
 import { designedPatch, NO_DESIGN } from './designed-patch.ts';
 import { patchedDraft } from './draft-patch.ts';
-import type { DraftPatch, FromWorker, Port, ToWorker, WrittenFile } from './messages.ts';
-
-/** What `listed` or `stop` of a running export leads to. */
-interface Running {
-  readonly listed: (file: WrittenFile) => void;
-  readonly stop: () => void;
-}
-
-const nextTask = (): Promise<void> =>
-  new Promise((resolve) => {
-    setTimeout(resolve);
-  });
+import { exportStreams } from './export-streams.ts';
+import type { DraftPatch, FromWorker, Port, ToWorker } from './messages.ts';
 
 const NO_SOLVER: LoadSolver = () => Promise.reject(new Error('this place has none'));
 
@@ -45,15 +31,19 @@ export function serveDesign(
 ): void {
   const session = createDesignSession(font);
   const sharer = jigSharer(loadSolver);
-  const exports = new Map<number, Running>();
+  const exports = exportStreams(port, session, loadManifold);
   let draft: Draft | null = null;
   let sent = NO_DESIGN;
   /** Of the newest draft. */
   let revision = 0;
+  /** The newest draft has been looked at, and its design is still to be made. */
+  let isLook = false;
   /** Ends when the newest draft that shares jigs has its design. */
   let designing: Promise<void> = Promise.resolve();
 
   function receive(message: ToWorker): void {
+    // Whatever is asked of a draft is answered from its whole design.
+    if (isLook && message.kind !== 'design') goOn();
     switch (message.kind) {
       case 'design':
         draft = patchedDraft(draft, message.patch);
@@ -62,7 +52,6 @@ export function serveDesign(
         else goOn();
         return;
       case 'go-on':
-        goOn();
         return;
       case 'part':
         port.post({ kind: 'part', call: message.call, detail: session.part(message.partId) });
@@ -88,17 +77,18 @@ export function serveDesign(
         void studyJigs(message.call);
         return;
       case 'export':
-        void exportAll(message.call, message.choice);
+        void exports.begin(message.call, message.choice);
         return;
       case 'listed':
-        exports.get(message.call)?.listed(message.file);
+        exports.listed(message.call, message.file);
         return;
       case 'stop':
-        exports.get(message.call)?.stop();
+        exports.stop(message.call);
     }
   }
 
   function goOn(): void {
+    isLook = false;
     const of = sentDraft();
     if (of.sharing === 'each') design(of, revision);
     else designing = designShared(of, revision);
@@ -108,6 +98,7 @@ export function serveDesign(
     const designed = session.look(of, revision);
     port.post({ kind: 'looked', patch: designedPatch(sent, designed) });
     sent = designed;
+    isLook = true;
   }
 
   function design(of: Draft, revision: number, shared?: Shared): void {
@@ -155,67 +146,6 @@ export function serveDesign(
   function sentDraft(): Draft {
     if (draft === null) throw new RangeError('serveDesign: nothing can be tried on before a draft is sent');
     return draft;
-  }
-
-  async function exportAll(call: number, choice?: OutputChoice): Promise<void> {
-    const { value: output, findings } = session.output(choice);
-    if (output === null) {
-      port.post({ kind: 'refused', call, findings });
-      return;
-    }
-    try {
-      await streamFiles(call, output);
-    } catch (problem) {
-      port.post({ kind: 'failed', revision: null, call, reason: String(problem) });
-    } finally {
-      exports.delete(call);
-    }
-  }
-
-  async function streamFiles(call: number, output: Output): Promise<void> {
-    const listed: ListedFile[] = [];
-    let stopped = false;
-    exports.set(call, {
-      listed() {},
-      stop() {
-        stopped = true;
-      },
-    });
-    /** Hands a file over and waits until it is written; undefined when the export has been stopped. */
-    const written = ({ path, content }: BundleFile): Promise<WrittenFile | undefined> =>
-      new Promise((resolve) => {
-        exports.set(call, {
-          listed: resolve,
-          stop() {
-            stopped = true;
-            resolve(undefined);
-          },
-        });
-        port.post({ kind: 'file', call, file: { path, content } });
-      });
-    const watch: BundleWatch = {
-      stop: () => stopped,
-      paperFonts: loadPaperFonts,
-      ...(loadManifold === undefined ? {} : { manifold: loadManifold }),
-    };
-    for await (const step of output.steps(watch)) {
-      if (hasErrors(step.findings)) {
-        port.post({ kind: 'refused', call, findings: step.findings });
-        return;
-      }
-      for (const file of step.files) {
-        const result = await written(file);
-        if (stopped || result === undefined) return;
-        const { path, report } = file;
-        listed.push({ path, ...result, ...(report === undefined ? {} : { report }) });
-      }
-      port.post({ kind: 'progress', call, done: step.done, of: step.of });
-      // Without a file nothing was waited for, and a stop is heard only while something is.
-      if (step.files.length === 0) await nextTask();
-      if (stopped) return;
-    }
-    await written({ path: 'manifest.json', content: output.manifest(listed) });
-    if (!stopped) port.post({ kind: 'exported', call, files: listed.length + 1 });
   }
 
   port.listen((message) => {

@@ -13,7 +13,7 @@ import { engravedWords } from '../../core/order/engraved-words.ts';
 import { partsOf } from '../../core/parts/parts-of.ts';
 import type { Draft } from '../../core/project/draft.ts';
 import { draftReader } from '../../core/session/draft-reader.ts';
-import { loadPaperFonts, STROKE_FONT } from '../../shared/library.ts';
+import { loadPaperFonts, STROKE_FONT } from '../../shared/fonts.ts';
 
 /** Milliseconds of each stage of the chain, from the cells of an order to bytes on a disk. */
 export type StageTimes = ReadonlyMap<string, number>;

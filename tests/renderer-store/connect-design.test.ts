@@ -7,7 +7,7 @@ import type { Designed } from '../../core/session/types.ts';
 import { connectDesign, type DesignClient, type WriteFile } from '../../renderer/worker/connect-design.ts';
 import type { FromWorker, Port, ToWorker } from '../../renderer/worker/messages.ts';
 import { serveDesign } from '../../renderer/worker/serve.ts';
-import { STROKE_FONT } from '../../shared/library.ts';
+import { STROKE_FONT } from '../../shared/fonts.ts';
 import { demoDraft, firstRows } from '../session/drafts.ts';
 import { inProcessLine } from './in-process-port.ts';
 
@@ -106,6 +106,17 @@ describe('design', () => {
     show();
     expect(await until(3)).toEqual(createDesignSession(STROKE_FONT).design(changed, 2));
     expect(designs.map(({ parts }) => parts.length > 0)).toEqual([false, true, true]);
+  });
+
+  test('asked for a part before the first look is shown, answers from the whole design', async () => {
+    const many = demoDraft();
+    const whole = createDesignSession(STROKE_FONT).design(many, 1);
+    const [first] = whole.parts;
+    const asked = opened(() => new Promise(() => undefined));
+    asked.client.design(many);
+    await asked.until(1);
+    expect((await asked.client.part(first?.id ?? ''))?.part.id).toBe(first?.id);
+    expect(await asked.until(2)).toEqual(whole);
   });
 
   test('gives what a session gives, and keeps the identity of what did not change', async () => {

@@ -15,7 +15,7 @@ import type { Draft } from '../../core/project/draft.ts';
 import { createDesignSession, type DesignSession } from '../../core/session/design-session.ts';
 import type { Designed } from '../../core/session/types.ts';
 import { loadManifold } from '../../electron/cli/load-manifold.ts';
-import { loadPaperFonts, STROKE_FONT } from '../../shared/library.ts';
+import { loadPaperFonts, STROKE_FONT } from '../../shared/fonts.ts';
 import { readMachine } from '../jigs/setups.ts';
 import { bundleFiles, textOf } from '../pipeline/bundle-files.ts';
 import { demoDraft, firstRows, workroomRows } from './drafts.ts';

@@ -4,7 +4,7 @@ import { USUAL } from '../../core/files/output-choice.ts';
 import { createDesignSession } from '../../core/session/design-session.ts';
 import { jigSharer } from '../../core/session/jig-sharer.ts';
 import { jigRoom } from '../../core/jigs/sharing/jig-room.ts';
-import { loadPaperFonts, STROKE_FONT } from '../../shared/library.ts';
+import { loadPaperFonts, STROKE_FONT } from '../../shared/fonts.ts';
 import { solve } from '../jigs-cover/load-solver.ts';
 import { demoDraft, largeDraft } from './drafts.ts';
 
