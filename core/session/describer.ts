@@ -26,6 +26,8 @@ export interface Stages {
   readonly shared: Shared;
   readonly plan: Outcome<OrderPlan>;
   readonly made: Outcome<readonly Part[]>;
+  /** Whether every stage has been gone through. */
+  readonly isWhole: boolean;
 }
 
 /** Tells designs by the rows of their drafts, again and again: what is still the same is the very same object. */
@@ -56,7 +58,7 @@ export function describer(summaryOf: (part: Part) => PartSummary): Describer {
   );
   return {
     describe(draft, revision, stages, before) {
-      const { order, fitted, budgeted, followed, fastened, shared, plan, made } = stages;
+      const { order, fitted, budgeted, followed, fastened, shared, plan, made, isWhole } = stages;
       const rowId = (row: number | undefined): string | null => draft.rows[(row ?? 0) - 1]?.id ?? null;
       const idOf = ({ drawer }: DrawerFit): string => rowId(drawer.row) ?? '';
       const findings = [
@@ -71,6 +73,7 @@ export function describer(summaryOf: (part: Part) => PartSummary): Describer {
       ];
       const designed: Designed = {
         revision,
+        isWhole,
         findings: keepList(
           before?.findings,
           findings.map((finding) =>

@@ -63,6 +63,7 @@ const NOT_YET = {
   shared: NOTHING_SHARED,
   plan: { value: { jigs: [], uses: [], aids: [] }, findings: [] },
   made: { value: [], findings: [] },
+  isWhole: false,
 } as const;
 
 /** A session without a design yet; the font is that of engraved text. */
@@ -117,7 +118,17 @@ export function createDesignSession(font: StrokeFont): DesignSession {
         machine,
       );
       const made = parts.make(plan.value.jigs, machine);
-      const stages: Stages = { order, fitted, budgeted, followed, fastened, shared, plan, made };
+      const stages: Stages = {
+        order,
+        fitted,
+        budgeted,
+        followed,
+        fastened,
+        shared,
+        plan,
+        made,
+        isWhole: true,
+      };
       const { designed, findings } = rows.describe(draft, revision, stages, last?.designed);
       for (const memo of memos) memo.endRound();
       last = {

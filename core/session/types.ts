@@ -48,6 +48,8 @@ export interface PartDetail {
 export interface Designed {
   /** Of the draft that it was made from; counts up. */
   readonly revision: number;
+  /** Whether all of it has been worked out: of a first look only fits and overhang jigs have. */
+  readonly isWhole: boolean;
   readonly findings: readonly DraftFinding[];
   readonly fits: Readonly<Record<string, DrawerFit>>;
   /** Whether each row's front comes into its gaps, without samples; and how it moves over the year. */

@@ -12,15 +12,22 @@ export function StatusLine() {
   );
   const errors = useProgram(({ designed }) => count(designed?.findings, 'error'));
   const warnings = useProgram(({ designed }) => count(designed?.findings, 'warning'));
+  const isWhole = useProgram(({ designed }) => designed?.isWhole === true);
   const { text } = useNotices();
   return (
     <footer className="app-status">
-      <span>
-        {drawers} drawers, {jigs} jigs, {parts} pieces
-      </span>
-      <span>
-        {errors} faults, {warnings} to check
-      </span>
+      {isWhole ? (
+        <>
+          <span>
+            {drawers} drawers, {jigs} jigs, {parts} pieces
+          </span>
+          <span>
+            {errors} faults, {warnings} to check
+          </span>
+        </>
+      ) : (
+        <span>Jigs and screws are being worked out…</span>
+      )}
       <span role="status">{text}</span>
     </footer>
   );

@@ -30,7 +30,8 @@ export const OrderRow = memo(function OrderRow(props: OrderRowProps) {
   const fastening = useProgram(({ designed }) => designed?.fastenings[row.id] ?? null);
   const unit = useProgram(({ view }) => view.unit);
   const findings = useProgram((state) => findingsOfRow(state, row.id));
-  const state = rowState(findings, fit !== undefined);
+  const isWhole = useProgram(({ designed }) => designed?.isWhole === true);
+  const state = rowState(findings, fit !== undefined && isWhole);
   return (
     <div
       ref={ref}

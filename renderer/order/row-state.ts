@@ -14,9 +14,9 @@ const STATES: Readonly<Record<RowState['name'], RowState>> = {
   waiting: { name: 'waiting', mark: '…', word: 'being worked out' },
 };
 
-/** The state of a row from what is found of it and whether it has been fitted. */
-export function rowState(findings: readonly Finding[], fitted: boolean): RowState {
+/** The state of a row from what is found of it and whether it has been worked out. */
+export function rowState(findings: readonly Finding[], isWorkedOut: boolean): RowState {
   if (findings.some(({ severity }) => severity === 'error')) return STATES.fault;
   if (findings.length > 0) return STATES.check;
-  return fitted ? STATES.right : STATES.waiting;
+  return isWorkedOut ? STATES.right : STATES.waiting;
 }

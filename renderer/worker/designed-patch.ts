@@ -5,6 +5,7 @@ import { listPatch, patchedList, patchedRecord, recordPatch } from './patches.ts
 /** What a design is before the first one. */
 export const NO_DESIGN: Designed = {
   revision: 0,
+  isWhole: false,
   findings: [],
   fits: {},
   budgets: {},
@@ -30,6 +31,7 @@ export function designedPatch(before: Designed, after: Designed): DesignedPatch 
   const parts = listPatch(before.parts, after.parts);
   return {
     revision: after.revision,
+    isWhole: after.isWhole,
     ...(findings === undefined ? {} : { findings }),
     ...(fits === undefined ? {} : { fits }),
     ...(budgets === undefined ? {} : { budgets }),
@@ -46,6 +48,7 @@ export function designedPatch(before: Designed, after: Designed): DesignedPatch 
 /** The other design; what is in both keeps its identity. */
 export const patchedDesigned = (before: Designed, patch: DesignedPatch): Designed => ({
   revision: patch.revision,
+  isWhole: patch.isWhole,
   findings: patchedList(before.findings, patch.findings),
   fits: patchedRecord(before.fits, patch.fits),
   budgets: patchedRecord(before.budgets, patch.budgets),

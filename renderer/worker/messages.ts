@@ -27,6 +27,7 @@ export interface DraftPatch {
 /** What is different in a design; absent is as before. */
 export interface DesignedPatch {
   readonly revision: number;
+  readonly isWhole: boolean;
   readonly findings?: ListPatch<Designed['findings'][number]>;
   readonly fits?: RecordPatch<DrawerFit>;
   readonly budgets?: RecordPatch<AdjustmentBudget>;

@@ -77,8 +77,10 @@ describe('design', () => {
     expect(Object.keys(looked.fits)).toHaveLength(many.rows.length);
     expect(looked.jigs.length).toBeGreaterThan(0);
     expect(looked.parts).toEqual([]);
+    expect(looked.isWhole).toBe(false);
     const tried = client.tryStandard(many.standard);
     const whole = await until(2);
+    expect(whole.isWhole).toBe(true);
     expect(whole).toEqual(createDesignSession(STROKE_FONT).design(many, 1));
     await tried;
     // One row is no reason to look first.
