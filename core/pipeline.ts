@@ -9,6 +9,7 @@ import { fitOrder } from './fit/fit-order.ts';
 import type { DrawerFit } from './fit/types.ts';
 import { planOrder, type OrderPlan } from './jigs/plan-order.ts';
 import type { Registration } from './jigs/plan-types.ts';
+import { registeredSides } from './jigs/sharing/hung-by.ts';
 import type { Sharing } from './jigs/sharing/types.ts';
 import { engravedWords } from './order/engraved-words.ts';
 import type { Order } from './order/types.ts';
@@ -57,13 +58,15 @@ export function designOrder(order: Order, workshop: Workshop): Outcome<Design> {
     };
   }
   const context = { machine, unit: order.unit, order: engravedWords(order) };
-  const budgets = budgetOrder(fits.value, standard, { samples: 0, seed: 0 });
   const seasons = seasonOrder(fits.value, standard);
   const fastenings = fastenOrder(fits.value, standard);
   const plan = planOrder(
     { fits: fits.value, fastenings: fastenings.value, registration, standard, sharing },
     context,
   );
+  // Which side a front is set by is known once the jigs are.
+  const registeredOf = registeredSides(plan.value.uses);
+  const budgets = budgetOrder(fits.value, standard, { samples: 0, seed: 0 }, registeredOf);
   const parts = partsOf(plan.value.jigs, machine, font);
   return {
     value: {

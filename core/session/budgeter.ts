@@ -1,5 +1,6 @@
 import { budgetAlike } from '../fit/budget/budget-order.ts';
 import { checkReach } from '../fit/budget/check-reach.ts';
+import type { RegisteredSide } from '../fit/budget/start-move.ts';
 import type { AdjustmentBudget } from '../fit/budget/types.ts';
 import { canHang } from '../fit/can-hang.ts';
 import type { DrawerFit } from '../fit/types.ts';
@@ -12,6 +13,7 @@ export interface Budgeter {
   readonly budget: (
     fits: readonly DrawerFit[],
     standard: ShopStandard,
+    registeredOf: (fit: DrawerFit) => RegisteredSide,
   ) => Outcome<readonly AdjustmentBudget[]>;
   readonly endRound: () => void;
 }
@@ -21,13 +23,15 @@ const QUICK = { samples: 0, seed: 0 } as const;
 export function budgeter(): Budgeter {
   /** Of this round: a drawer that is kept asks for none. */
   let alike = budgetAlike(QUICK);
-  const own = perDrawer((fit, standard): Outcome<AdjustmentBudget> => {
-    const value = alike(fit, standard, {});
-    return { value, findings: checkReach(value) };
-  });
+  const registeredOn = (registered: RegisteredSide) =>
+    perDrawer((fit, standard): Outcome<AdjustmentBudget> => {
+      const value = alike(fit, standard, { registered });
+      return { value, findings: checkReach(value) };
+    });
+  const own = { left: registeredOn('left'), right: registeredOn('right') };
   return {
-    budget(fits, standard) {
-      const outcomes = fits.filter(canHang).map((fit) => own(fit, standard));
+    budget(fits, standard, registeredOf) {
+      const outcomes = fits.filter(canHang).map((fit) => own[registeredOf(fit)](fit, standard));
       return {
         value: outcomes.map(({ value }) => value),
         findings: outcomes.flatMap(({ findings }) => findings),

@@ -3,6 +3,7 @@ import { manifest, type ListedFile } from '../files/manifest.ts';
 import { checkChoice, USUAL, type OutputChoice } from '../files/output-choice.ts';
 import { partPaths } from '../files/part-paths.ts';
 import type { Finding, Outcome } from '../findings/finding.ts';
+import { registeredSides } from '../jigs/sharing/hung-by.ts';
 import type { Shared } from '../jigs/sharing/share-order.ts';
 import type { SharingOf } from '../jigs/sharing/types.ts';
 import type { StrokeFont } from '../parts/stroke-font.ts';
@@ -103,7 +104,6 @@ export function createDesignSession(font: StrokeFont): DesignSession {
     design(draft, revision, shared = NOTHING_SHARED) {
       const { standard, machine, registration } = draft;
       const { order, fitted, sound } = fit(draft);
-      const budgeted = budgets.budget(sound, standard);
       const followed = seasons.follow(sound, standard);
       const fastened = screws.fasten(sound, standard);
       const plan = jigs.plan(
@@ -117,6 +117,7 @@ export function createDesignSession(font: StrokeFont): DesignSession {
         order.value,
         machine,
       );
+      const budgeted = budgets.budget(sound, standard, registeredSides(plan.value.uses));
       const made = parts.make(plan.value.jigs, machine);
       const stages: Stages = {
         order,

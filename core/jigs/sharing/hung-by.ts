@@ -2,6 +2,8 @@ import { groupBy } from '../../collections/group-by.ts';
 import type { RegisteredSide } from '../../fit/budget/start-move.ts';
 import type { DrawerFit } from '../../fit/types.ts';
 import type { Edge } from '../../order/types.ts';
+import type { JigUse } from '../plan-types.ts';
+import type { Jig } from '../types.ts';
 import { shiftFit, type Deviation } from './shift-fit.ts';
 
 /** A jig's use on a drawer, as far as it settles how the front hangs. */
@@ -11,6 +13,9 @@ export interface HangingUse {
   /** mm. The overhang wanted less the one got. */
   readonly adjustment: number;
 }
+
+/** A use as it is planned. */
+type PlannedUse = Pick<JigUse, 'fit' | 'edge' | 'adjustment'> & { readonly jig: Pick<Jig, 'id'> };
 
 /** How a drawer's jigs hang its front. */
 export interface Hanging {
@@ -41,6 +46,23 @@ export function hangingOf(uses: readonly HangingUse[]): Hanging {
   };
 }
 
+/** The side that each drawer's box is set by, of all uses of an order; the left one where no jig does it. */
+export function registeredSides(uses: readonly PlannedUse[]): (fit: DrawerFit) => RegisteredSide {
+  const sides = new Map(
+    [...groupBy(uses, ({ fit }) => fit)].map(([fit, own]) => {
+      // Only jigs that are off make it a question.
+      const isOff = own.some(({ adjustment }) => adjustment !== 0);
+      const named = ({ edge, adjustment, jig }: PlannedUse): HangingUse => ({
+        edge,
+        adjustment,
+        jigId: jig.id,
+      });
+      return [fit, isOff ? hangingOf(own.map(named)).registered : sideOf(own)];
+    }),
+  );
+  return (fit) => sides.get(fit) ?? 'left';
+}
+
 /** The drawer as its jigs hang it, for its budget and for paper: the overhangs that they set. */
 export function hungFit(fit: DrawerFit, { registered, off }: Hanging): DrawerFit {
   return off.side === 0 && off.bottom === 0 ? fit : shiftFit(fit, registered, off);
@@ -55,5 +77,5 @@ export const sidewaysOf = ({ registered, off }: Hanging): number =>
 const adjusting = (uses: readonly HangingUse[]): number =>
   uses.reduce((sum, { adjustment }) => sum + Math.abs(adjustment), 0);
 
-const sideOf = (uses: readonly HangingUse[]): RegisteredSide =>
+const sideOf = (uses: readonly Pick<HangingUse, 'edge'>[]): RegisteredSide =>
   uses.some(({ edge }) => edge === 'left') || !uses.some(({ edge }) => edge === 'right') ? 'left' : 'right';

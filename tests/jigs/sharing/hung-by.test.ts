@@ -1,5 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { hangingOf, hungFit, sidewaysOf, type HangingUse } from '../../../core/jigs/sharing/hung-by.ts';
+import {
+  hangingOf,
+  hungFit,
+  registeredSides,
+  sidewaysOf,
+  type HangingUse,
+} from '../../../core/jigs/sharing/hung-by.ts';
 import { adjustWords } from '../../../core/jigs/sharing/dial-way.ts';
 import { fitOf } from '../../fit/budget/fits.ts';
 
@@ -75,5 +81,28 @@ describe('adjustWords', () => {
     expect(adjustWords('left', -INCH / 32, 'in')).toBe('1/32" to the right');
     expect(adjustWords('right', 0.25, 'mm')).toBe('0.25 mm to the right');
     expect(adjustWords('right', 0, 'mm')).toBe('');
+  });
+});
+
+describe('registeredSides', () => {
+  const fit = fitOf({ openingW: 500, openingH: 200 });
+  const sideOf = (...uses: readonly HangingUse[]) =>
+    registeredSides(uses.map(({ jigId, ...rest }) => ({ ...rest, fit, overhang: 0, jig: { id: jigId } })))(
+      fit,
+    );
+
+  test('is the side of the jigs, the left one where there is none, and that of the nearer corner fence', () => {
+    expect(sideOf(use('B1', 'bottom', 0), use('S1', 'right', 0))).toBe('right');
+    expect(sideOf(use('B1', 'bottom', 0.4), use('S1', 'right', 0.2))).toBe('right');
+    expect(sideOf(use('B1', 'bottom', 0), use('S1', 'left', 0))).toBe('left');
+    expect(sideOf()).toBe('left');
+    const fences = [
+      use('C1L', 'bottom', 0),
+      use('C1L', 'left', 0.5),
+      use('C2R', 'bottom', 0),
+      use('C2R', 'right', 0.2),
+    ];
+    expect(sideOf(...fences)).toBe('right');
+    expect(sideOf(...fences)).toBe(hangingOf(fences).registered);
   });
 });
