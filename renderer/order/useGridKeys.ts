@@ -1,7 +1,10 @@
 import { useState, type ClipboardEvent, type KeyboardEvent, type RefObject } from 'react';
 import type { OrderColumn } from '../../core/order/columns.ts';
+import { MOST_ROWS } from '../../core/order/lex-csv.ts';
 import type { DraftRow } from '../../core/project/draft.ts';
 import { pasteCells, selectRow, setCell, settle, settleCell } from '../store/changes.ts';
+import { rowsBeyond } from '../store/draft-edits.ts';
+import { useProgram } from '../store/use-program.ts';
 import { useNotices } from '../app/notices.ts';
 import { clipboardTable } from './clipboard-table.ts';
 import type { GridColumn } from './columns.ts';
@@ -95,6 +98,14 @@ export function useGridKeys({ rows, columns, scrollTo }: Grid) {
     if (active === null || active.editing || column?.kind !== 'cell') return;
     event.preventDefault();
     const table = clipboardTable(event.clipboardData.getData('text/plain'));
+    if (rowsBeyond(useProgram.getState().draft, active.rowId, table) > 0) {
+      useNotices
+        .getState()
+        .tell(
+          `Not pasted: an order may have ${MOST_ROWS} rows, and this would be more; paste it into several orders.`,
+        );
+      return;
+    }
     const cells = columns.flatMap((one): OrderColumn[] => (one.kind === 'cell' ? [one.id] : []));
     const lost = pasteCells(active.rowId, column.id, table, cells);
     if (lost > 0) {

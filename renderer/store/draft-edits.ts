@@ -1,5 +1,6 @@
 import { comparable } from '../../core/order/cabinets.ts';
 import { ORDER_COLUMNS, type OrderColumn } from '../../core/order/columns.ts';
+import { MOST_ROWS } from '../../core/order/lex-csv.ts';
 import type { Draft, DraftRow } from '../../core/project/draft.ts';
 import { draftRows } from '../../core/project/draft-rows.ts';
 
@@ -85,6 +86,13 @@ export const withPasted =
     const same = rows.length === draft.rows.length && rows.every((row, index) => row === draft.rows[index]);
     return same ? draft : { ...draft, rows };
   };
+
+/** How many rows a paste from a row on would make beyond those that an order may have; 0 where there is room. */
+export const rowsBeyond = (
+  draft: Pick<Draft, 'rows'>,
+  rowId: string,
+  table: readonly (readonly string[])[],
+): number => Math.max(0, draft.rows.findIndex(({ id }) => id === rowId) + table.length - MOST_ROWS);
 
 /** How many cells that hold something a paste has no column for. */
 export const cellsBeyond = (

@@ -1,7 +1,10 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { MOST_ROWS } from '../../core/order/lex-csv.ts';
 import type { Draft } from '../../core/project/draft.ts';
+import { clipboardTable } from '../../renderer/order/clipboard-table.ts';
 import {
+  rowsBeyond,
   cellsBeyond,
   withCell,
   withDate,
@@ -108,6 +111,31 @@ describe('withPasted', () => {
     expect(withPasted('none', 'cabinet', [['a']])(draft)).toBe(draft);
     expect(withPasted('r1', 'qty', [['a']], ['note'])(draft)).toBe(draft);
     expect(withPasted('r1', 'qty', [])(draft)).toBe(draft);
+  });
+});
+
+describe('rowsBeyond', () => {
+  const rows = (count: number) => Array.from({ length: count }, () => ['x']);
+
+  test('is 0 while a paste stays within what an order may have, and then how many rows too many it makes', () => {
+    const draft = firstRows(demoDraft(), 3);
+    const [first, , third] = draft.rows.map(({ id }) => id);
+    expect(rowsBeyond(draft, first ?? '', rows(MOST_ROWS))).toBe(0);
+    expect(rowsBeyond(draft, first ?? '', rows(MOST_ROWS + 1))).toBe(1);
+    expect(rowsBeyond(draft, third ?? '', rows(MOST_ROWS))).toBe(2);
+    expect(withPasted(first ?? '', 'note', rows(MOST_ROWS))(draft).rows).toHaveLength(MOST_ROWS);
+  });
+});
+
+describe('clipboardTable', () => {
+  test('reads one row more than an order may have, so that a longer paste is known to be too long', () => {
+    expect(clipboardTable('a\tb\n c \td\n')).toEqual([
+      ['a', 'b'],
+      ['c', 'd'],
+    ]);
+    expect(clipboardTable('x\n'.repeat(MOST_ROWS))).toHaveLength(MOST_ROWS);
+    expect(clipboardTable('x\n'.repeat(MOST_ROWS + 1)).length).toBeGreaterThan(MOST_ROWS);
+    expect(clipboardTable('x\n'.repeat(10 * MOST_ROWS)).length).toBeLessThan(MOST_ROWS + 3);
   });
 });
 
