@@ -5,7 +5,7 @@ import type { paperMaker } from './bundle-paper.ts';
 import { bundleCoupon } from './bundle-coupon.ts';
 import { bundleSheets } from './bundle-sheets.ts';
 import { bundleSolids } from './bundle-solids.ts';
-import { USUAL, includesJig, includesKind, type OutputChoice } from './files/output-choice.ts';
+import { USUAL, includesJig, includesKind, includesParts, type OutputChoice } from './files/output-choice.ts';
 import { PAPER_KINDS, type OutputKindId } from './files/output-kinds.ts';
 import type { ExportedPart } from './files/export-part.ts';
 import type { PaperFonts } from './files/paper/pdf/fonts.ts';
@@ -60,7 +60,7 @@ export async function* bundleOrder(
   const parts = design.parts.filter(({ jig }) => includesJig(choice, jig));
   const jigs = plan.jigs.filter(({ id }) => includesJig(choice, id));
   const pathsOf = partPaths(machine.dxf.unit);
-  const drawn = has('dxf') || has('svg') ? parts : [];
+  const drawn = includesParts(choice) ? parts : [];
   let printer: ReturnType<typeof printerOf> | undefined;
   const wholes: readonly (() => Files)[] = [
     ...PAPER_KINDS.filter(has).map(

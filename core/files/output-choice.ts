@@ -25,6 +25,10 @@ export const USUAL: OutputChoice = { ...EVERYTHING, kinds: EVERYTHING.kinds.filt
 
 export const includesKind = ({ kinds }: OutputChoice, id: OutputKindId): boolean => kinds.includes(id);
 
+/** Whether parts are written one by one, as DXF or SVG. */
+export const includesParts = (choice: OutputChoice): boolean =>
+  includesKind(choice, 'dxf') || includesKind(choice, 'svg');
+
 export const includesJig = ({ jigs }: OutputChoice, id: string): boolean =>
   jigs === 'all' || jigs.includes(id);
 

@@ -1,3 +1,4 @@
+import { includesParts } from '../../core/files/output-choice.ts';
 import type { Finding } from '../../core/findings/finding.ts';
 import { hasErrors } from '../../core/findings/make.ts';
 import type { Workshop } from '../../core/pipeline.ts';
@@ -57,7 +58,7 @@ export async function makeOrder(
   };
   const sharing = call.sharing ?? loaded.value.sharing ?? 'each';
   const { text, order } = loaded.value;
-  const key = madeFrom({ text, order, workshop: workshop, sharing, choice: call.choice });
+  const key = madeFrom({ text, order, workshop, sharing, choice: call.choice });
   if (!call.again) {
     const earlier = await (call.zip ? earlierZip : earlierFolder)(call.out);
     if (earlier?.whole === true && earlier.madeFrom === key) {
@@ -65,9 +66,9 @@ export async function makeOrder(
     }
   }
 
-  const thread = openThread(order.drawers.length);
+  const thread = includesParts(call.choice) ? openThread(order.drawers.length) : null;
   try {
-    const loadedOrder = { order, workshop: workshop, sharing, madeFrom: key };
+    const loadedOrder = { order, workshop, sharing, madeFrom: key };
     const written = await writeOrder(call, loadedOrder, findings, { show, exportParts: thread?.exportParts });
     return written === null ? report('failed') : report('made', written.counts, written.text);
   } finally {

@@ -88,11 +88,8 @@ export const withPasted =
   };
 
 /** How many rows a paste from a row on would make beyond those that an order may have; 0 where there is room. */
-export const rowsBeyond = (
-  draft: Pick<Draft, 'rows'>,
-  rowId: string,
-  table: readonly (readonly string[])[],
-): number => Math.max(0, draft.rows.findIndex(({ id }) => id === rowId) + table.length - MOST_ROWS);
+export const rowsBeyond = (draft: Draft, rowId: string, table: readonly (readonly string[])[]): number =>
+  Math.max(0, indexOf(draft, rowId) + table.length - MOST_ROWS);
 
 /** How many cells that hold something a paste has no column for. */
 export const cellsBeyond = (

@@ -1,19 +1,19 @@
 import type { TextWidth } from '../page/types.ts';
+import { askedDocument } from './asked-document.ts';
 import { BOLD, REGULAR, type PaperFonts } from './fonts.ts';
-import { openDocument } from './open-document.ts';
 
-/** Fonts take long to open, and every sheet of an order asks for the same ones. */
-const opened = new WeakMap<PaperFonts, TextWidth>();
+/** Words take long to measure, and the sheets of an order have most of them in common. */
+const measures = new WeakMap<PaperFonts, TextWidth>();
 
 /** Widths of text in mm, as the fonts themselves have it. */
 export function measureText(fonts: PaperFonts): TextWidth {
-  const known = opened.get(fonts) ?? widthsOf(fonts);
-  opened.set(fonts, known);
+  const known = measures.get(fonts) ?? widthsOf(fonts);
+  measures.set(fonts, known);
   return known;
 }
 
 function widthsOf(fonts: PaperFonts): TextWidth {
-  const pdf = openDocument({ title: '', language: 'en' }, fonts);
+  const pdf = askedDocument(fonts);
   const known = new Map<string, number>();
   /** At size 1 a width in points is a width in sizes. */
   const widthOf = (text: string, font: string): number => {

@@ -1,15 +1,14 @@
 import type { Finding } from '../../../findings/finding.ts';
 import { warning } from '../../../findings/make.ts';
 import type { PaperDocument, PaperItem } from '../page/types.ts';
+import { askedDocument } from './asked-document.ts';
 import { REGULAR, type PaperFonts } from './fonts.ts';
-import { openDocument } from './open-document.ts';
 
 /** A warning that names the letters which the font does not have; they are printed as empty boxes. */
 export function missingGlyphs({ title, pages }: PaperDocument, fonts: PaperFonts): readonly Finding[] {
   const texts = new Set(pages.flatMap(({ items }) => items.flatMap(textsOf)));
   const letters = new Set([...texts].flatMap((text) => Array.from(text)));
-  const has = known.get(fonts) ?? glyphTest(fonts);
-  known.set(fonts, has);
+  const has = glyphTest(fonts);
   const missing = [...letters].filter((letter) => !has(letter)).sort();
   if (missing.length === 0) return [];
   const shown = missing.join(' ');
@@ -20,14 +19,9 @@ export function missingGlyphs({ title, pages }: PaperDocument, fonts: PaperFonts
 const textsOf = (item: PaperItem): readonly string[] =>
   item.kind === 'text' ? [item.text] : item.kind === 'group' ? item.items.flatMap(textsOf) : [];
 
-type GlyphTest = (letter: string) => boolean;
-
-/** Fonts take long to open, and every document of an order asks the same ones. */
-const known = new WeakMap<PaperFonts, GlyphTest>();
-
 /** Asks the font that pdfkit has opened; its types keep that to themselves. */
-function glyphTest(fonts: PaperFonts): GlyphTest {
-  const pdf = openDocument({ title: '', language: 'en' }, fonts);
+function glyphTest(fonts: PaperFonts): (letter: string) => boolean {
+  const pdf = askedDocument(fonts);
   pdf.font(REGULAR);
   const opened: unknown = Reflect.get(pdf, '_font');
   const font: unknown = typeof opened === 'object' && opened !== null ? Reflect.get(opened, 'font') : null;
