@@ -1,8 +1,4 @@
-import { bundleOrder, type BundleStep, type BundleWatch } from '../bundle.ts';
-import { manifest, type ListedFile } from '../files/manifest.ts';
-import { checkChoice, USUAL, type OutputChoice } from '../files/output-choice.ts';
-import { partPaths } from '../files/part-paths.ts';
-import type { Finding, Outcome } from '../findings/finding.ts';
+import type { Finding } from '../findings/finding.ts';
 import { registeredSides } from '../jigs/sharing/hung-by.ts';
 import type { Shared } from '../jigs/sharing/share-order.ts';
 import type { SharingOf } from '../jigs/sharing/types.ts';
@@ -19,14 +15,6 @@ import { seasonKeeper } from './season-keeper.ts';
 import { draftReader } from './draft-reader.ts';
 import type { Designed, PartDetail } from './types.ts';
 
-/** The files of an order's folder, to be written one after another. */
-export interface Output {
-  /** Every file but the manifest. */
-  readonly steps: (watch?: BundleWatch) => AsyncGenerator<BundleStep>;
-  /** The text of `manifest.json` for the files as they were written. */
-  readonly manifest: (files: readonly ListedFile[]) => string;
-}
-
 /** Designs one draft after another, doing again only what depends on what has changed. */
 export interface DesignSession {
   /** All that a draft comes to: what a new session would give, with what did not change left as it was. */
@@ -40,18 +28,19 @@ export interface DesignSession {
   readonly toShare: (draft: Draft) => SharingOf;
   /** A part of the last design, with its contours; null when it has no such part. */
   readonly part: (partId: string) => PartDetail | null;
-  /**
-   * The chosen files of the last design; null before the first, and when anything in it or in the choice is an
-   * error, with the errors as findings.
-   */
-  readonly output: (choice?: OutputChoice) => Outcome<Output | null>;
+  /** What the files of the last design are made of (`sessionOutput`); null before the first. */
+  readonly whole: () => WholeDesign | null;
 }
 
-interface Last {
-  readonly designed: Designed;
+/** A draft's whole design, with what was found in it. */
+export interface WholeDesign {
   readonly design: Design;
   readonly findings: readonly Finding[];
   readonly workshop: Workshop;
+}
+
+interface Last extends WholeDesign {
+  readonly designed: Designed;
 }
 
 const NOTHING_SHARED: Shared = { value: null, findings: [] };
@@ -152,30 +141,6 @@ export function createDesignSession(font: StrokeFont): DesignSession {
       return part === undefined || last === undefined ? null : parts.detailOf(part, last.workshop.machine);
     },
 
-    output(choice = USUAL) {
-      if (last === undefined) return { value: null, findings: [] };
-      const { design, findings, workshop } = last;
-      const errors = [
-        ...findings.filter(({ severity }) => severity === 'error'),
-        ...checkChoice(
-          choice,
-          design.plan.jigs.map(({ id }) => id),
-        ),
-      ];
-      if (errors.length > 0) return { value: null, findings: errors };
-      const value: Output = {
-        steps: (watch) => bundleOrder(design, findings, workshop, choice, watch),
-        manifest: (files) =>
-          manifest({
-            ...design,
-            standard: workshop.standard,
-            machine: workshop.machine,
-            files: files.toSorted((a, b) => (a.path < b.path ? -1 : 1)),
-            pathsOf: partPaths(workshop.machine.dxf.unit),
-            choice,
-          }),
-      };
-      return { value, findings: [] };
-    },
+    whole: () => last ?? null,
   };
 }

@@ -2,7 +2,7 @@ import { includesParts } from '../../core/files/output-choice.ts';
 import type { Finding } from '../../core/findings/finding.ts';
 import { hasErrors } from '../../core/findings/make.ts';
 import type { Workshop } from '../../core/pipeline.ts';
-import { STROKE_FONT } from '../../shared/fonts.ts';
+import { STROKE_FONT } from '../../shared/stroke-font.ts';
 import { bringBack } from '../files/bring-back.ts';
 import { earlierFolder, earlierZip } from '../files/earlier-output.ts';
 import type { Call } from './arguments.ts';

@@ -7,7 +7,7 @@ import { hasErrors } from '../../core/findings/make.ts';
 import type { JigSharing } from '../../core/jigs/sharing/types.ts';
 import type { Order } from '../../core/order/types.ts';
 import { designOrder, type Workshop } from '../../core/pipeline.ts';
-import { loadPaperFonts } from '../../shared/fonts.ts';
+import { loadPaperFonts } from '../../shared/load-paper-fonts.ts';
 import { freshFolder } from '../files/fresh-folder.ts';
 import { freshZip } from '../files/fresh-zip.ts';
 import { codeOf, reasonOf, Refusal } from '../files/refusal.ts';

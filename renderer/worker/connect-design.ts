@@ -133,6 +133,8 @@ export function connectDesign(
 
   port.listen((message) => {
     switch (message.kind) {
+      case 'begun':
+        return;
       case 'looked':
         designed = patchedDesigned(designed, message.patch);
         onDesigned(designed);

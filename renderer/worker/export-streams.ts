@@ -2,8 +2,9 @@ import type { BundleFile, BundleWatch } from '../../core/bundle.ts';
 import type { ListedFile } from '../../core/files/manifest.ts';
 import type { OutputChoice } from '../../core/files/output-choice.ts';
 import { hasErrors } from '../../core/findings/make.ts';
-import type { DesignSession, Output } from '../../core/session/design-session.ts';
-import { loadPaperFonts } from '../../shared/fonts.ts';
+import type { DesignSession } from '../../core/session/design-session.ts';
+import type { Output } from '../../core/session/session-output.ts';
+import { loadPaperFonts } from '../../shared/load-paper-fonts.ts';
 import type { FromWorker, Port, ToWorker, WrittenFile } from './messages.ts';
 
 /** Hands over the files of exports, one at a time: the next when the one before has been written. */
@@ -15,10 +16,11 @@ export interface ExportStreams {
   readonly stop: (call: number) => void;
 }
 
-/** What `listed` or `stop` of a running export leads to. */
-interface Running {
-  readonly listed: (file: WrittenFile) => void;
-  readonly stop: () => void;
+/** A running export. */
+interface Run {
+  isStopped: boolean;
+  /** Told that the file that was handed over is written; without it, that it is waited for no longer. */
+  waits: (file: WrittenFile | undefined) => void;
 }
 
 const nextTask = (): Promise<void> =>
@@ -28,34 +30,21 @@ const nextTask = (): Promise<void> =>
 
 export function exportStreams(
   port: Port<FromWorker, ToWorker>,
-  session: Pick<DesignSession, 'output'>,
+  session: Pick<DesignSession, 'whole'>,
   loadManifold: BundleWatch['manifold'],
 ): ExportStreams {
-  const running = new Map<number, Running>();
+  const running = new Map<number, Run>();
 
-  async function streamFiles(call: number, output: Output): Promise<void> {
+  async function streamFiles(call: number, output: Output, run: Run): Promise<void> {
     const listed: ListedFile[] = [];
-    let stopped = false;
-    running.set(call, {
-      listed() {},
-      stop() {
-        stopped = true;
-      },
-    });
     /** Hands a file over and waits until it is written; undefined when the export has been stopped. */
     const written = ({ path, content }: BundleFile): Promise<WrittenFile | undefined> =>
       new Promise((resolve) => {
-        running.set(call, {
-          listed: resolve,
-          stop() {
-            stopped = true;
-            resolve(undefined);
-          },
-        });
+        run.waits = resolve;
         port.post({ kind: 'file', call, file: { path, content } });
       });
     const watch: BundleWatch = {
-      stop: () => stopped,
+      stop: () => run.isStopped,
       paperFonts: loadPaperFonts,
       ...(loadManifold === undefined ? {} : { manifold: loadManifold }),
     };
@@ -66,35 +55,43 @@ export function exportStreams(
       }
       for (const file of step.files) {
         const result = await written(file);
-        if (stopped || result === undefined) return;
+        if (run.isStopped || result === undefined) return;
         const { path, report } = file;
         listed.push({ path, ...result, ...(report === undefined ? {} : { report }) });
       }
       port.post({ kind: 'progress', call, done: step.done, of: step.of });
       // Without a file nothing was waited for, and a stop is heard only while something is.
       if (step.files.length === 0) await nextTask();
-      if (stopped) return;
+      if (run.isStopped) return;
     }
     await written({ path: 'manifest.json', content: output.manifest(listed) });
-    if (!stopped) port.post({ kind: 'exported', call, files: listed.length + 1 });
+    if (!run.isStopped) port.post({ kind: 'exported', call, files: listed.length + 1 });
   }
 
   return {
     async begin(call, choice) {
-      const { value: output, findings } = session.output(choice);
-      if (output === null) {
-        port.post({ kind: 'refused', call, findings });
-        return;
-      }
+      const run: Run = { isStopped: false, waits() {} };
+      running.set(call, run);
+      // The design as it is now, however long what writes it takes to load.
+      const whole = session.whole();
       try {
-        await streamFiles(call, output);
+        const { sessionOutput } = await import('../../core/session/session-output.ts');
+        if (run.isStopped) return;
+        const { value: output, findings } = sessionOutput(whole, choice);
+        if (output === null) port.post({ kind: 'refused', call, findings });
+        else await streamFiles(call, output, run);
       } catch (problem) {
         port.post({ kind: 'failed', revision: null, call, reason: String(problem) });
       } finally {
         running.delete(call);
       }
     },
-    listed: (call, file) => running.get(call)?.listed(file),
-    stop: (call) => running.get(call)?.stop(),
+    listed: (call, file) => running.get(call)?.waits(file),
+    stop(call) {
+      const run = running.get(call);
+      if (run === undefined) return;
+      run.isStopped = true;
+      run.waits(undefined);
+    },
   };
 }

@@ -63,6 +63,8 @@ export type WrittenFile = Pick<ListedFile, 'size' | 'sha256'>;
 
 /** What the worker tells. */
 export type FromWorker =
+  /** It runs, and fetches by itself what it works with. */
+  | { readonly kind: 'begun' }
   /** The beginning of a design, without screws, aids and parts; the rest is made after `go-on`. */
   | { readonly kind: 'looked'; readonly patch: DesignedPatch }
   | { readonly kind: 'designed'; readonly patch: DesignedPatch }

@@ -6,6 +6,16 @@ let worker: Worker | null = null;
 export const startWorker = (): Worker =>
   (worker ??= new Worker(new URL('./design.worker.ts', import.meta.url), { type: 'module' }));
 
+/** ms. A worker that has not begun by then begins while the page is being built. */
+const PATIENCE = 200;
+
+/** Ends when the worker runs by itself. To start it needs a page that is not busy. */
+export const workerBegun = (): Promise<void> =>
+  new Promise((resolve) => {
+    startWorker().addEventListener('message', () => resolve(), { once: true });
+    setTimeout(resolve, PATIENCE);
+  });
+
 /** The line to the worker. */
 export function spawnWorker(): Port<ToWorker, FromWorker> {
   const started = startWorker();

@@ -13,7 +13,8 @@ import { engravedWords } from '../../core/order/engraved-words.ts';
 import { partsOf } from '../../core/parts/parts-of.ts';
 import type { Draft } from '../../core/project/draft.ts';
 import { draftReader } from '../../core/session/draft-reader.ts';
-import { loadPaperFonts, STROKE_FONT } from '../../shared/fonts.ts';
+import { loadPaperFonts } from '../../shared/load-paper-fonts.ts';
+import { STROKE_FONT } from '../../shared/stroke-font.ts';
 
 /** Milliseconds of each stage of the chain, from the cells of an order to bytes on a disk. */
 export type StageTimes = ReadonlyMap<string, number>;

@@ -1,6 +1,6 @@
 import type { Draft } from '../../core/project/draft.ts';
 import { createDesignSession } from '../../core/session/design-session.ts';
-import { STROKE_FONT } from '../../shared/fonts.ts';
+import { STROKE_FONT } from '../../shared/stroke-font.ts';
 
 /** ms. One picture of a screen that shows 60 in a second. */
 const FRAME = 16;

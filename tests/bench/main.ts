@@ -1,6 +1,6 @@
 import { designOrder } from '../../core/pipeline.ts';
 import { draftReader } from '../../core/session/draft-reader.ts';
-import { STROKE_FONT } from '../../shared/fonts.ts';
+import { STROKE_FONT } from '../../shared/stroke-font.ts';
 import { exports, limits, offsets } from './beside.ts';
 import { runChain } from './chain.ts';
 import { edits } from './edit.ts';

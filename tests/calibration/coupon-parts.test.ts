@@ -6,7 +6,7 @@ import { bundleCoupon } from '../../core/bundle-coupon.ts';
 import { couponParts } from '../../core/calibration/coupon-parts.ts';
 import { couponSizes } from '../../core/calibration/coupon-sizes.ts';
 import { clearance } from '../../core/geometry/clearance.ts';
-import { STROKE_FONT } from '../../shared/fonts.ts';
+import { STROKE_FONT } from '../../shared/stroke-font.ts';
 import { MACHINE_NAMES, readMachine } from '../jigs/setups.ts';
 import { readWithEzdxf, type EzdxfReport } from '../readers/ezdxf.ts';
 import type { ReadEntity } from '../readers/types.ts';

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { bundleOrder } from '../../core/bundle.ts';
 import { folderContents } from '../../core/files/folder-contents.ts';
 import { USUAL } from '../../core/files/output-choice.ts';
-import { loadPaperFonts } from '../../shared/fonts.ts';
+import { loadPaperFonts } from '../../shared/load-paper-fonts.ts';
 import { bundleFiles } from '../pipeline/bundle-files.ts';
 import { demo } from '../pipeline/demo.ts';
 import { readMachine } from '../jigs/setups.ts';

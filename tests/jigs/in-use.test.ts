@@ -9,7 +9,7 @@ import { stepProfile } from '../../core/jigs/kinds/step-profile.ts';
 import type { Jig, Setup } from '../../core/jigs/types.ts';
 import { makePart } from '../../core/parts/make-part.ts';
 import { strokeText } from '../../core/parts/stroke-text.ts';
-import { STROKE_FONT } from '../../shared/fonts.ts';
+import { STROKE_FONT } from '../../shared/stroke-font.ts';
 import { contextOf, MACHINE_NAMES, setup } from './setups.ts';
 
 const laser = contextOf('laser-6');

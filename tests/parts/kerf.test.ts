@@ -8,7 +8,7 @@ import { sideSpacer } from '../../core/jigs/kinds/side-spacer.ts';
 import { stepProfile } from '../../core/jigs/kinds/step-profile.ts';
 import type { Jig, Setup } from '../../core/jigs/types.ts';
 import { makePart } from '../../core/parts/make-part.ts';
-import { STROKE_FONT } from '../../shared/fonts.ts';
+import { STROKE_FONT } from '../../shared/stroke-font.ts';
 import { contextOf, setup } from '../jigs/setups.ts';
 import { jigOverhangs } from '../measure/jig-overhangs.ts';
 import { measuredPart, type MeasuredPart } from '../measure/overhangs.ts';

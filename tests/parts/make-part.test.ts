@@ -4,7 +4,7 @@ import { cornerFence } from '../../core/jigs/kinds/corner-fence.ts';
 import type { MachineProfile } from '../../core/machine/profile.ts';
 import { compensate } from '../../core/parts/compensate.ts';
 import { makePart } from '../../core/parts/make-part.ts';
-import { STROKE_FONT } from '../../shared/fonts.ts';
+import { STROKE_FONT } from '../../shared/stroke-font.ts';
 import { contextOf, setup } from '../jigs/setups.ts';
 
 /** The plate of a bottom fence on a machine. */

@@ -3,7 +3,7 @@ import { describe, expect } from 'vitest';
 import { exportPart } from '../../core/files/export-part.ts';
 import type { Drawer } from '../../core/order/types.ts';
 import { designOrder, type Workshop } from '../../core/pipeline.ts';
-import { STROKE_FONT } from '../../shared/fonts.ts';
+import { STROKE_FONT } from '../../shared/stroke-font.ts';
 import { MACHINE_NAMES, readMachine } from '../jigs/setups.ts';
 import { jigOverhangs } from '../measure/jig-overhangs.ts';
 import { measuredPart } from '../measure/overhangs.ts';

@@ -3,7 +3,7 @@ import type { Registration } from '../../core/jigs/plan-types.ts';
 import { readOrderCsv } from '../../core/order/read-csv.ts';
 import type { MachineProfile } from '../../core/machine/profile.ts';
 import { designOrder, type Design, type Workshop } from '../../core/pipeline.ts';
-import { STROKE_FONT } from '../../shared/fonts.ts';
+import { STROKE_FONT } from '../../shared/stroke-font.ts';
 import { readMachine } from '../jigs/setups.ts';
 import { readStandard } from '../rules/read-standard.ts';
 

@@ -4,7 +4,7 @@ import type { Draft } from '../../core/project/draft.ts';
 import { draftFromOrder } from '../../core/project/draft-from-order.ts';
 import { createDesignSession, type DesignSession } from '../../core/session/design-session.ts';
 import type { Designed } from '../../core/session/types.ts';
-import { STROKE_FONT } from '../../shared/fonts.ts';
+import { STROKE_FONT } from '../../shared/stroke-font.ts';
 import { readMachine } from '../jigs/setups.ts';
 import { readStandard } from '../rules/read-standard.ts';
 

@@ -5,7 +5,7 @@ import type { JigSharing } from '../../core/jigs/sharing/types.ts';
 import { createDesignSession } from '../../core/session/design-session.ts';
 import { jigSharer } from '../../core/session/jig-sharer.ts';
 import type { Designed } from '../../core/session/types.ts';
-import { STROKE_FONT } from '../../shared/fonts.ts';
+import { STROKE_FONT } from '../../shared/stroke-font.ts';
 import { solve } from '../jigs-cover/load-solver.ts';
 import { axeFindings } from '../readers/axe.ts';
 import { demoDraft } from '../session/drafts.ts';

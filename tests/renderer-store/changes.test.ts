@@ -44,7 +44,7 @@ import {
 } from '../../renderer/store/readings.ts';
 import type { ProgramState } from '../../renderer/store/types.ts';
 import { useProgram } from '../../renderer/store/use-program.ts';
-import { STROKE_FONT } from '../../shared/fonts.ts';
+import { STROKE_FONT } from '../../shared/stroke-font.ts';
 import { readMachine } from '../jigs/setups.ts';
 import { readStandard } from '../rules/read-standard.ts';
 import { demoDraft, firstRows } from '../session/drafts.ts';

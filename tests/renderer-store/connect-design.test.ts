@@ -7,7 +7,7 @@ import type { Designed } from '../../core/session/types.ts';
 import { connectDesign, type DesignClient, type WriteFile } from '../../renderer/worker/connect-design.ts';
 import type { FromWorker, Port, ToWorker } from '../../renderer/worker/messages.ts';
 import { serveDesign } from '../../renderer/worker/serve.ts';
-import { STROKE_FONT } from '../../shared/fonts.ts';
+import { STROKE_FONT } from '../../shared/stroke-font.ts';
 import { demoDraft, firstRows } from '../session/drafts.ts';
 import { inProcessLine } from './in-process-port.ts';
 

@@ -4,7 +4,7 @@ import { createDesignSession } from '../../core/session/design-session.ts';
 import { designedPatch, NO_DESIGN, patchedDesigned } from '../../renderer/worker/designed-patch.ts';
 import { draftPatch, patchedDraft } from '../../renderer/worker/draft-patch.ts';
 import { listPatch, patchedList, patchedRecord, recordPatch } from '../../renderer/worker/patches.ts';
-import { STROKE_FONT } from '../../shared/fonts.ts';
+import { STROKE_FONT } from '../../shared/stroke-font.ts';
 import { demoDraft, firstRows } from '../session/drafts.ts';
 import { anyEdit } from '../session/edits.ts';
 

@@ -3,7 +3,7 @@ import { orderRework } from '../../core/gap-view/order-rework.ts';
 import type { Designed } from '../../core/session/types.ts';
 import { connectDesign } from '../../renderer/worker/connect-design.ts';
 import { serveDesign } from '../../renderer/worker/serve.ts';
-import { STROKE_FONT } from '../../shared/fonts.ts';
+import { STROKE_FONT } from '../../shared/stroke-font.ts';
 import { demoDraft, firstRows } from '../session/drafts.ts';
 import { inProcessLine } from './in-process-port.ts';
 

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { USUAL } from '../../core/files/output-choice.ts';
 import { connectDesign } from '../../renderer/worker/connect-design.ts';
 import { serveDesign } from '../../renderer/worker/serve.ts';
-import { STROKE_FONT } from '../../shared/fonts.ts';
+import { STROKE_FONT } from '../../shared/stroke-font.ts';
 import { demoDraft, firstRows } from '../session/drafts.ts';
 import { inProcessLine } from './in-process-port.ts';
 

@@ -4,7 +4,7 @@ import { compareMachines } from '../../core/session/compare-machines.ts';
 import { connectDesign } from '../../renderer/worker/connect-design.ts';
 import { newestOnly } from '../../renderer/worker/newest-only.ts';
 import { serveDesign } from '../../renderer/worker/serve.ts';
-import { STROKE_FONT } from '../../shared/fonts.ts';
+import { STROKE_FONT } from '../../shared/stroke-font.ts';
 import { demoDraft, firstRows } from '../session/drafts.ts';
 import { inProcessLine } from './in-process-port.ts';
 

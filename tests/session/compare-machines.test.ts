@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { createDesignSession } from '../../core/session/design-session.ts';
 import { jigSharer } from '../../core/session/jig-sharer.ts';
 import type { MachineProfile } from '../../core/machine/profile.ts';
-import { STROKE_FONT } from '../../shared/fonts.ts';
+import { STROKE_FONT } from '../../shared/stroke-font.ts';
 import { solve } from '../jigs-cover/load-solver.ts';
 import { compareMachines } from '../../core/session/compare-machines.ts';
 import { readMachine } from '../jigs/setups.ts';

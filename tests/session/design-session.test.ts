@@ -13,9 +13,11 @@ import { writeDraft } from '../../core/project/write-draft.ts';
 import type { OrderColumn } from '../../core/order/columns.ts';
 import type { Draft } from '../../core/project/draft.ts';
 import { createDesignSession, type DesignSession } from '../../core/session/design-session.ts';
+import { sessionOutput } from '../../core/session/session-output.ts';
 import type { Designed } from '../../core/session/types.ts';
 import { loadManifold } from '../../electron/cli/load-manifold.ts';
-import { loadPaperFonts, STROKE_FONT } from '../../shared/fonts.ts';
+import { loadPaperFonts } from '../../shared/load-paper-fonts.ts';
+import { STROKE_FONT } from '../../shared/stroke-font.ts';
 import { readMachine } from '../jigs/setups.ts';
 import { bundleFiles, textOf } from '../pipeline/bundle-files.ts';
 import { demoDraft, firstRows, workroomRows } from './drafts.ts';
@@ -301,9 +303,9 @@ describe('part', () => {
 describe('output', () => {
   test('is null before a design and when anything is an error', () => {
     const session = createDesignSession(STROKE_FONT);
-    expect(session.output()).toEqual({ value: null, findings: [] });
+    expect(sessionOutput(session.whole())).toEqual({ value: null, findings: [] });
     session.design(withCell(demoDraft(), 'r3', 'qty', '0'), 1);
-    const { value, findings } = session.output();
+    const { value, findings } = sessionOutput(session.whole());
     expect(value).toBeNull();
     expect(findings.map(({ code, severity }) => [code, severity])).toEqual([['order/qty', 'error']]);
   });
@@ -311,7 +313,7 @@ describe('output', () => {
   test('has two cut files for every part, the tables, and lists them in the manifest', async () => {
     const session = createDesignSession(STROKE_FONT);
     const { parts } = session.design(firstRows(demoDraft(), 4), 1);
-    const output = session.output().value;
+    const output = sessionOutput(session.whole()).value;
     if (output === null) throw new Error('the demo order has errors');
     const files = await bundleFiles(output.steps(LOADERS));
     const paths = files.map(({ path }) => path);
@@ -335,7 +337,7 @@ describe('output', () => {
   /** The paths that a choice writes, and its manifest. */
   async function chosen(choice: OutputChoice) {
     const { session, before: designed } = (small ??= opened(firstRows(demoDraft(), 3)));
-    const output = session.output(choice).value;
+    const output = sessionOutput(session.whole(), choice).value;
     if (output === null) throw new Error('the choice is refused');
     const files = await bundleFiles(output.steps(LOADERS));
     const listed = files.map(({ path, content }) => ({ path, size: content.length, sha256: '' }));
@@ -406,7 +408,8 @@ describe('output', () => {
   test('of nothing, or of a jig that there is not, is refused with what there is', () => {
     const session = createDesignSession(STROKE_FONT);
     const { jigs } = session.design(firstRows(demoDraft(), 4), 1);
-    const messages = (choice: OutputChoice) => session.output(choice).findings.map(({ message }) => message);
+    const messages = (choice: OutputChoice) =>
+      sessionOutput(session.whole(), choice).findings.map(({ message }) => message);
     const all = jigs.map(({ id }) => id).join(', ');
     expect(messages({ ...EVERYTHING, kinds: [], jigs: ['X9'] })).toEqual([
       `No file is chosen; choose at least one of ${OUTPUT_KINDS.map(({ label }) => label).join(', ')}.`,
@@ -415,6 +418,6 @@ describe('output', () => {
     expect(messages({ ...EVERYTHING, jigs: [] })).toEqual([
       `No jig is chosen; choose at least one, from ${jigs[0]?.id} to ${jigs.at(-1)?.id}.`,
     ]);
-    expect(session.output({ ...EVERYTHING, jigs: [] }).value).toBeNull();
+    expect(sessionOutput(session.whole(), { ...EVERYTHING, jigs: [] }).value).toBeNull();
   });
 });

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { hungBudget } from '../../core/gap-view/hung-budget.ts';
 import { createDesignSession } from '../../core/session/design-session.ts';
 import type { Designed } from '../../core/session/types.ts';
-import { STROKE_FONT } from '../../shared/fonts.ts';
+import { STROKE_FONT } from '../../shared/stroke-font.ts';
 import { demoDraft } from './drafts.ts';
 
 /** Sides that budgets are for, with the rows whose jigs set the front by another. */

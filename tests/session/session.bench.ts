@@ -3,7 +3,7 @@ import type { Draft } from '../../core/project/draft.ts';
 import { createDesignSession } from '../../core/session/design-session.ts';
 import { draftReader } from '../../core/session/draft-reader.ts';
 import { fitter } from '../../core/session/fitter.ts';
-import { STROKE_FONT } from '../../shared/fonts.ts';
+import { STROKE_FONT } from '../../shared/stroke-font.ts';
 import { demoDraft, largeDraft } from './drafts.ts';
 
 // A cell is changed to and fro, as somebody types; compare the lines of one group, they are ratios.

@@ -2,9 +2,11 @@ import Papa from 'papaparse';
 import { describe, expect, test } from 'vitest';
 import { USUAL } from '../../core/files/output-choice.ts';
 import { createDesignSession } from '../../core/session/design-session.ts';
+import { sessionOutput } from '../../core/session/session-output.ts';
 import { jigSharer } from '../../core/session/jig-sharer.ts';
 import { jigRoom } from '../../core/jigs/sharing/jig-room.ts';
-import { loadPaperFonts, STROKE_FONT } from '../../shared/fonts.ts';
+import { loadPaperFonts } from '../../shared/load-paper-fonts.ts';
+import { STROKE_FONT } from '../../shared/stroke-font.ts';
 import { solve } from '../jigs-cover/load-solver.ts';
 import { demoDraft, largeDraft } from './drafts.ts';
 
@@ -40,7 +42,9 @@ describe('design with sharing', () => {
     const designed = session.design(draft, 1, await sharer().share(session.toShare(draft), 'fewest'));
     const texts = new Map<string, string>();
     const lists = { ...USUAL, kinds: ['fit', 'schedule', 'read-first'] as const };
-    for await (const { files } of session.output(lists).value?.steps({ paperFonts: loadPaperFonts }) ?? []) {
+    for await (const { files } of sessionOutput(session.whole(), lists).value?.steps({
+      paperFonts: loadPaperFonts,
+    }) ?? []) {
       for (const { path, content } of files) if (typeof content === 'string') texts.set(path, content);
     }
     const schedule = Papa.parse<Readonly<Record<string, string>>>(texts.get('schedule.csv') ?? '', {

@@ -8,7 +8,7 @@ import { partsOf } from '../../core/parts/parts-of.ts';
 import type { Feature, Part } from '../../core/parts/types.ts';
 import { placedFeatures } from '../../core/sheets/placed-features.ts';
 import type { Sheet, SheetOptions, StockSheet } from '../../core/sheets/types.ts';
-import { STROKE_FONT } from '../../shared/fonts.ts';
+import { STROKE_FONT } from '../../shared/stroke-font.ts';
 import { sampled } from '../geometry/reference.ts';
 import { contextOf, setup } from '../jigs/setups.ts';
 import type { Outline } from './layout-faults.ts';

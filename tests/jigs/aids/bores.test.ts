@@ -4,7 +4,7 @@ import { cornerDrillGuide } from '../../../core/jigs/aids/corner-drill-guide.ts'
 import type { GuideSetup } from '../../../core/jigs/aids/types.ts';
 import type { Bore, BuildContext, Jig } from '../../../core/jigs/types.ts';
 import { makePart } from '../../../core/parts/make-part.ts';
-import { STROKE_FONT } from '../../../shared/fonts.ts';
+import { STROKE_FONT } from '../../../shared/stroke-font.ts';
 import { flatten } from '../../measure/outline.ts';
 import { readWithDxfParser } from '../../readers/dxf-parser.ts';
 import { readWithEzdxf } from '../../readers/ezdxf.ts';

@@ -6,7 +6,7 @@ import { fitOrder } from '../../../core/fit/fit-order.ts';
 import { planAids } from '../../../core/jigs/aids/plan-aids.ts';
 import { readOrderCsv } from '../../../core/order/read-csv.ts';
 import { partsOf } from '../../../core/parts/parts-of.ts';
-import { STROKE_FONT } from '../../../shared/fonts.ts';
+import { STROKE_FONT } from '../../../shared/stroke-font.ts';
 import { readStandard } from '../../rules/read-standard.ts';
 import { contextOf, MACHINE_NAMES } from '../setups.ts';
 

@@ -1,7 +1,7 @@
 import { bounds } from '../../../core/geometry/measure.ts';
 import type { BuildContext, Jig, Piece } from '../../../core/jigs/types.ts';
 import { makePart } from '../../../core/parts/make-part.ts';
-import { STROKE_FONT } from '../../../shared/fonts.ts';
+import { STROKE_FONT } from '../../../shared/stroke-font.ts';
 
 export const pieceOf = (jig: Jig, name: string): Piece => {
   const found = jig.pieces.find((piece) => piece.name === name);

@@ -4,7 +4,7 @@ import type { DrawerFit } from '../../../core/fit/types.ts';
 import { drawerName } from '../../../core/fit/drawer-name.ts';
 import { planAids } from '../../../core/jigs/aids/plan-aids.ts';
 import { partsOf } from '../../../core/parts/parts-of.ts';
-import { STROKE_FONT } from '../../../shared/fonts.ts';
+import { STROKE_FONT } from '../../../shared/stroke-font.ts';
 import { contextOf } from '../setups.ts';
 import {
   CORNERS,

@@ -13,7 +13,7 @@ import { exportPart } from '../../../core/files/export-part.ts';
 import { makePart } from '../../../core/parts/make-part.ts';
 import { jigSolids } from '../../../core/scene/jig-solids.ts';
 import { placed } from '../../../core/scene/place-jig.ts';
-import { STROKE_FONT } from '../../../shared/fonts.ts';
+import { STROKE_FONT } from '../../../shared/stroke-font.ts';
 import { readWithDxfParser } from '../../readers/dxf-parser.ts';
 import { blockManifold, manifoldOf, sharedVolume, union } from '../../scene/manifolds.ts';
 import { contextOf, MACHINE_NAMES } from '../setups.ts';
