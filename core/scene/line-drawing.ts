@@ -8,10 +8,11 @@ import { clockwise, counterClockwise } from '../geometry/orient.ts';
 import type { ClosedContour, PathContour } from '../geometry/types.ts';
 import type { LengthUnit } from '../units/unit.ts';
 import { dimensionText } from './dimensions.ts';
+import { nearnessOf } from './depth-order.ts';
 import { directionsOf, type Directions } from './directions.ts';
-import { inPicture, seenSolid, type Face } from './line-faces.ts';
-import { nearnessOf, visibleParts, type FlatLine } from './line-visibility.ts';
-import type { Line, SeatScene, StandardView } from './types.ts';
+import { inPicture, seenSolid, uniqueLines, type Face } from './line-faces.ts';
+import { visibleParts, type FlatLine } from './line-visibility.ts';
+import type { SeatScene, StandardView } from './types.ts';
 
 /** Grey of the jig, so that it stands out from front and box. */
 const JIG = 0.84;
@@ -51,7 +52,7 @@ export function lineDrawing(scene: SeatScene, view: StandardView, unit: LengthUn
         ...jigFill(faces),
         ...parts.flatMap(({ solid, edges }): readonly PaperItem[] => {
           const stroke = solid.ghost ? STROKES.faint : solid.group === 'jig' ? STROKES.cut : STROKES.thin;
-          const lines = unique(edges, seen).flatMap((edge) => visibleParts(edge, faces, seen));
+          const lines = uniqueLines(edges, seen).flatMap((edge) => visibleParts(edge, faces, seen));
           return lines.length === 0 ? [] : [{ kind: 'contour', contours: lines.map(pathOf), stroke }];
         }),
       ]),
@@ -71,18 +72,6 @@ const pathOf = (ends: FlatLine): PathContour => ({
   kind: 'path',
   vertices: ends.map(({ x, y }) => ({ x, y, bulge: 0 })),
 });
-
-/** Each line once, and none that is seen end-on. */
-function unique(lines: readonly Line[], seen: Directions): readonly Line[] {
-  const known = new Map<string, Line>();
-  for (const one of lines) {
-    const [a, b] = [inPicture(one[0], seen), inPicture(one[1], seen)];
-    if (Math.hypot(a.x - b.x, a.y - b.y) < 0.01) continue;
-    const ends = one.map(({ x, y, z }) => [x, y, z].map((value) => (value + 1e5).toFixed(3)).join(' '));
-    known.set(ends.sort().join(' to '), one);
-  }
-  return [...known.values()];
-}
 
 /** The jig's faces in grey, as far as nothing stands before them. */
 function jigFill(faces: readonly Face[]): readonly PaperItem[] {

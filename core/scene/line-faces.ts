@@ -1,22 +1,22 @@
 import type { Vec3 } from '../jigs/types.ts';
 import { cross, inPose } from '../jigs/vec3.ts';
-import { boundsOfPoints, type Bounds } from '../geometry/measure.ts';
+import { boundsOfPoints } from '../geometry/measure.ts';
 import type { Point } from '../geometry/types.ts';
+import type { Flat } from './depth-order.ts';
 import type { Directions } from './directions.ts';
 import type { Group, Layer, Line, Solid } from './types.ts';
 import { add, dot, scale } from './vec.ts';
 
-/** A flat face of a solid as it is seen: rings in the picture's plane, and how near it is. Lengths in mm. */
-export interface Face {
+/** A flat face of a solid as it is seen. */
+export interface Face extends Flat {
   readonly solid: string;
   readonly group: Group;
   /** It is a side of a hole. */
   readonly inHole: boolean;
-  /** Outline and holes, in the plane of the picture. */
-  readonly rings: readonly (readonly Point[])[];
-  readonly bounds: Bounds;
-  /** Towards the viewer at a point of the picture: `nearness.x * x + nearness.y * y + nearness.at`. */
-  readonly nearness: { readonly x: number; readonly y: number; readonly at: number };
+  /** Out of the wood, length 1. */
+  readonly normal: Vec3;
+  /** Those of its borders that are drawn: where it turns little into the next, none is. */
+  readonly borders: readonly Line[];
 }
 
 export interface SeenSolid {
@@ -29,12 +29,15 @@ export interface SeenSolid {
 /** Cosine. Neighbouring sides that turn less than this are taken for a curve, and the line between them is left out. */
 const SMOOTH = Math.cos((25 * Math.PI) / 180);
 
+/** mm². A corner that turns less than this is on a straight line. */
+const STRAIGHT = 1e-6;
+
 /** Less than this towards the viewer is edge-on. */
 const EDGE_ON = 1e-6;
 
 /** The faces of a solid that face the viewer, and their edges. */
 export function seenSolid(solid: Solid, seen: Directions): SeenSolid {
-  const parts = solid.layers.map((layer) => layerFaces(solid, layer, seen));
+  const parts = solid.layers.map((layer, index) => layerFaces(solid, layer, index, seen));
   return {
     faces: parts.flatMap(({ faces }) => faces),
     edges: [...parts.flatMap(({ edges }) => edges), ...solid.lines],
@@ -47,11 +50,25 @@ export const inPicture = (point: Vec3, { right, up }: Directions): Point => ({
   y: dot(point, up),
 });
 
+/** Each line once, and none that is seen end-on. */
+export function uniqueLines(lines: readonly Line[], seen: Directions): readonly Line[] {
+  const known = new Map<string, Line>();
+  for (const one of lines) {
+    const [a, b] = [inPicture(one[0], seen), inPicture(one[1], seen)];
+    if (Math.hypot(a.x - b.x, a.y - b.y) < 0.01) continue;
+    const ends = one.map(({ x, y, z }) => [x, y, z].map((value) => (value + 1e5).toFixed(3)).join(' '));
+    known.set(ends.sort().join(' to '), one);
+  }
+  return [...known.values()];
+}
+
 function layerFaces(
   solid: Solid,
   { outline, top = outline, holes, from, to }: Layer,
+  index: number,
   seen: Directions,
 ): SeenSolid {
+  const body = holes.length === 0 && isConvex(outline) && isConvex(top) ? `${solid.id} ${index}` : null;
   const at = (points: readonly Point[], height: number) =>
     points.map((point) => inPose(solid.pose, point, height));
   const walls = [
@@ -63,30 +80,60 @@ function layerFaces(
     { rings: walls.map(({ upper }) => upper), normal: up },
     { rings: walls.map(({ lower }) => lower), normal: scale(up, -1) },
   ].filter(({ normal }) => dot(normal, seen.viewer) > EDGE_ON);
-  const sides = walls.map(sidesOf);
-  const facing = (side: Side | undefined) => side !== undefined && dot(side.normal, seen.viewer) > EDGE_ON;
+  const sides = walls.map((wall) => withStarts(sidesOf(wall), seen));
   return {
     faces: [
-      ...caps.flatMap(({ rings, normal }) => faceOf(solid, rings, normal, seen, false)),
+      ...caps.flatMap(({ rings, normal }) =>
+        faceOf(solid, { rings, normal, borders: rings.flatMap(ringLines), body }, seen, false),
+      ),
       ...sides.flatMap((wall, index) =>
-        wall.flatMap((side) =>
-          facing(side) ? faceOf(solid, [side.ring], side.normal, seen, index > 0) : [],
-        ),
+        wall.flatMap(({ side, facing, startDrawn }, place) => {
+          if (!facing) return [];
+          const next = wall[(place + 1) % wall.length];
+          const borders = [
+            side.lower,
+            side.upper,
+            ...(startDrawn ? [side.start] : []),
+            ...(next?.startDrawn === true ? [next.side.start] : []),
+          ];
+          return faceOf(solid, { rings: [side.ring], normal: side.normal, borders, body }, seen, index > 0);
+        }),
       ),
     ],
     edges: [
       ...caps.flatMap(({ rings }) => rings.flatMap(ringLines)),
-      ...sides.flatMap((ring) =>
-        ring.flatMap((side, index): readonly Line[] => {
-          const before = ring.at(index - 1);
-          const rims = facing(side) ? [side.lower, side.upper] : [];
-          const corner = before === undefined || dot(before.normal, side.normal) < SMOOTH;
-          const drawn = corner ? facing(side) || facing(before) : facing(side) !== facing(before);
-          return drawn ? [...rims, side.start] : rims;
-        }),
+      ...sides.flatMap((wall) =>
+        wall.flatMap(({ side, facing, startDrawn }): readonly Line[] => [
+          ...(facing ? [side.lower, side.upper] : []),
+          ...(startDrawn ? [side.start] : []),
+        ]),
       ),
     ],
   };
+}
+
+/** Whether a counter-clockwise ring bends inwards nowhere. */
+const isConvex = (ring: readonly Point[]): boolean =>
+  ring.every((b, index) => {
+    const [a, c] = [ring.at(index - 1) ?? b, ring[(index + 1) % ring.length] ?? b];
+    return (b.x - a.x) * (c.y - b.y) - (b.y - a.y) * (c.x - b.x) > -STRAIGHT;
+  });
+
+interface SeenSide {
+  readonly side: Side;
+  /** It faces the viewer. */
+  readonly facing: boolean;
+  /** The line up its first corner is drawn: a corner of the wood, or the rim of what is seen of it. */
+  readonly startDrawn: boolean;
+}
+
+function withStarts(sides: readonly Side[], seen: Directions): readonly SeenSide[] {
+  const facing = sides.map(({ normal }) => dot(normal, seen.viewer) > EDGE_ON);
+  return sides.map((side, index): SeenSide => {
+    const [faces, before] = [facing[index] === true, facing.at(index - 1) === true];
+    const corner = dot(sides.at(index - 1)?.normal ?? side.normal, side.normal) < SMOOTH;
+    return { side, facing: faces, startDrawn: corner ? faces || before : faces !== before };
+  });
 }
 
 interface Side {
@@ -120,20 +167,38 @@ const sidesOf = ({
 
 function faceOf(
   solid: Solid,
-  rings: readonly (readonly Vec3[])[],
-  normal: Vec3,
+  {
+    rings,
+    normal,
+    borders,
+    body,
+  }: { readonly rings: readonly (readonly Vec3[])[] } & Pick<Face, 'normal' | 'borders' | 'body'>,
   seen: Directions,
   inHole: boolean,
 ): readonly Face[] {
-  const on = rings[0]?.[0];
-  if (on === undefined) return [];
-  const flat = rings.map((ring) => ring.map((point) => inPicture(point, seen)));
+  return faceOn(rings, normal, seen).map((flat) => ({
+    solid: solid.id,
+    group: solid.group,
+    inHole,
+    normal,
+    borders,
+    body,
+    ...flat,
+  }));
+}
+
+/** A face in space as it is seen, its normal of length 1; none where it does not face the viewer. */
+export function faceOn(
+  rings: readonly (readonly Vec3[])[],
+  normal: Vec3,
+  seen: Directions,
+): readonly Pick<Flat, 'rings' | 'bounds' | 'nearness'>[] {
   const [x, y, z] = [dot(normal, seen.right), dot(normal, seen.up), dot(normal, seen.viewer)];
+  const on = rings[0]?.[0];
+  if (on === undefined || z <= EDGE_ON) return [];
+  const flat = rings.map((ring) => ring.map((point) => inPicture(point, seen)));
   return [
     {
-      solid: solid.id,
-      group: solid.group,
-      inHole,
       rings: flat,
       bounds: boundsOfPoints(flat.flat()),
       nearness: { x: -x / z, y: -y / z, at: dot(normal, on) / z },
@@ -143,7 +208,8 @@ function faceOf(
 
 const minus = (a: Vec3, b: Vec3): Vec3 => add(a, scale(b, -1));
 
-const ringLines = (ring: readonly Vec3[]): readonly Line[] =>
+/** The lines of a closed line through corners. */
+export const ringLines = (ring: readonly Vec3[]): readonly Line[] =>
   ring.flatMap((end, index): readonly Line[] => {
     const start = ring.at(index - 1);
     return start === undefined ? [] : [[start, end]];

@@ -1,4 +1,5 @@
 import type { Point } from '../geometry/types.ts';
+import { holds, nearnessOf } from './depth-order.ts';
 import type { Directions } from './directions.ts';
 import { inPicture, type Face } from './line-faces.ts';
 import type { Line } from './types.ts';
@@ -68,31 +69,8 @@ function border(from: number, to: number, isSeen: (share: number) => boolean): n
   return (low + high) / 2;
 }
 
-export const nearnessOf = ({ nearness }: Face, { x, y }: Point): number =>
-  nearness.x * x + nearness.y * y + nearness.at;
-
 const mayHide = ({ bounds: { min, max } }: Face, a: Point, b: Point): boolean =>
   min.x <= Math.max(a.x, b.x) &&
   max.x >= Math.min(a.x, b.x) &&
   min.y <= Math.max(a.y, b.y) &&
   max.y >= Math.min(a.y, b.y);
-
-/** Whether a point is inside a face and in none of its holes: it has an odd number of sides to one hand. */
-function holds({ rings, bounds: { min, max } }: Face, point: Point): boolean {
-  const { x, y } = point;
-  if (x < min.x || x > max.x || y < min.y || y > max.y) return false;
-  return rings.reduce((inside, ring) => inside !== oddCrossings(ring, point), false);
-}
-
-/** Asked of every face at every look, so it makes nothing anew. */
-function oddCrossings(ring: readonly Point[], { x, y }: Point): boolean {
-  let odd = false;
-  let a = ring.at(-1);
-  for (const b of ring) {
-    if (a !== undefined && a.y > y !== b.y > y && x < a.x + ((y - a.y) / (b.y - a.y)) * (b.x - a.x)) {
-      odd = !odd;
-    }
-    a = b;
-  }
-  return odd;
-}

@@ -1,6 +1,6 @@
-import { Color } from 'three';
 import type { Material } from '../../core/scene/types.ts';
-import type { Hatch } from './hatch-material.ts';
+import { between } from './colour.ts';
+import type { Hatch } from './hatch.ts';
 import type { Tokens } from './useTokens.ts';
 
 /** The colours of the picture, from those of the page. */
@@ -13,9 +13,6 @@ export interface Palette {
   readonly left: string;
   readonly zone: string;
 }
-
-const between = (a: string, b: string, share: number): string =>
-  `#${new Color(a).lerp(new Color(b), share).getHexString()}`;
 
 export const paletteOf = (tokens: Tokens): Palette => ({
   fill: {

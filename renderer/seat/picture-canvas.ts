@@ -13,12 +13,15 @@ const CONTEXT: WebGLContextAttributes = {
 let newest: HTMLCanvasElement | null = null;
 let taken = false;
 
+/** Whether it is known that this window can draw in space. */
+export const isReady = (): boolean => newest?.getContext('webgl2')?.isContextLost() === false;
+
 /**
  * Whether this window can draw in space at all; drawing by software counts. To make a canvas with its context takes a
  * quarter of a second, so what shows it is the canvas of the next picture.
  */
 export function canDraw(): boolean {
-  if (newest?.getContext('webgl2')?.isContextLost() !== false) makeCanvas();
+  if (!isReady()) makeCanvas();
   return newest !== null;
 }
 

@@ -1,6 +1,7 @@
 import type { Vec3 } from '../../core/jigs/types.ts';
 import type { LengthUnit } from '../../core/order/types.ts';
 import { dimensionName, dimensionText } from '../../core/scene/dimensions.ts';
+import { showsDimensions } from '../../core/scene/shown-seat.ts';
 import type { Line, SeatScene, Step } from '../../core/scene/types.ts';
 
 /** Words at a place of the scene. */
@@ -24,7 +25,7 @@ export function seatLabels(scene: SeatScene, unit: LengthUnit, step: Step | null
   const { arrow } = scene.cabinetLeft;
   return [
     { id: 'left', kind: 'left', words: arrow.text, at: arrow.line[1], away: arrow.line[0] },
-    ...(showsDimensions(step)
+    ...(showsDimensions({ step })
       ? scene.dimensions.map((dimension): SeatLabel => {
           const at = middle(dimension.line);
           const { x, y, z } = dimension.side;
@@ -48,6 +49,3 @@ export function seatLabels(scene: SeatScene, unit: LengthUnit, step: Step | null
     })),
   ];
 }
-
-/** Overhangs are there once the box is. */
-export const showsDimensions = (step: Step | null): boolean => step === null || step.shown.includes('box');

@@ -25,6 +25,31 @@ export function coloursOf(png: Buffer): Colours {
   return { count: seen.size, brightest, print: createHash('sha256').update(data).digest('hex') };
 }
 
+/** Levels of 255 by which pixels may differ and still be taken for the same. */
+const SAME = 24;
+
+/** The share of pixels of two screenshots of one size that have no like of the other's within a pixel of their place. */
+export function unlike(one: Buffer, other: Buffer): number {
+  const [a, b] = [pixelsOf(one), pixelsOf(other)];
+  if (a.width !== b.width || a.height !== b.height) throw new Error('the pictures are not of one size');
+  const { width, height } = a;
+  const isLike = (from: number, to: number): boolean =>
+    [0, 1, 2].every(
+      (channel) =>
+        Math.abs((a.data[from * a.channels + channel] ?? 0) - (b.data[to * b.channels + channel] ?? 0)) <=
+        SAME,
+    );
+  let count = 0;
+  for (let y = 1; y < height - 1; y += 1) {
+    for (let x = 1; x < width - 1; x += 1) {
+      const at = y * width + x;
+      const near = [0, -1, 1, -width, width, -width - 1, -width + 1, width - 1, width + 1];
+      if (!near.some((off) => isLike(at, at + off))) count += 1;
+    }
+  }
+  return count / (width * height);
+}
+
 /** The chunks of a PNG, its filters undone: https://www.w3.org/TR/png-3/#9Filters */
 function pixelsOf(png: Buffer) {
   const width = png.readUInt32BE(16);

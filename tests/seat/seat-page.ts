@@ -92,12 +92,21 @@ export const showSeat = (page: Page, shown: Shown): Promise<void> =>
     if (typeof show === 'function') show(given);
   }, shown);
 
+/** Waits until the seat is drawn in space: it is drawn flat until it can be. */
+export const inSpace = (page: Page): Promise<unknown> =>
+  page.waitForFunction(
+    `document.querySelector('.seat-picture canvas') && !document.querySelector('.seat-flat')`,
+    null,
+    { timeout: 60_000 },
+  );
+
 /** Pictures drawn so far. */
 export const framesOf = (page: Page): Promise<number> =>
   page.evaluate(() => Number(Reflect.get(globalThis, 'seatFrames')));
 
-/** Waits until no picture has been drawn for a while; how many there are. */
+/** Waits until no picture has been drawn for a while, the last in space; how many there are. */
 export async function settled(page: Page): Promise<number> {
+  await inSpace(page);
   let before = -1;
   for (let tries = 0; tries < 60; tries += 1) {
     // What was asked for is drawn in the next of the browser's own frames.

@@ -1,4 +1,4 @@
-import type { Browser } from 'playwright-core';
+import type { Browser, Page } from 'playwright-core';
 import { chromium } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import type { SeatScene } from '../../core/scene/types.ts';
@@ -14,7 +14,7 @@ import {
   type BuiltFile,
   type SeatPage,
 } from './seat-page.ts';
-import { coloursOf } from './png-colours.ts';
+import { coloursOf, unlike } from './png-colours.ts';
 
 let files: readonly BuiltFile[] = [];
 let browser: Browser | null = null;
@@ -108,15 +108,15 @@ describe('SeatView: the picture', () => {
     expect(after - at).toBeLessThanOrEqual(3);
   });
 
-  test('the heavy part is loaded when a seat is first shown, and not before', async () => {
+  test('three.js is loaded when a seat has been drawn flat, and not before', async () => {
     const shown = await openFresh();
     await shown.page.waitForSelector('.seat-empty');
-    const heavy = files.filter(({ first, name }) => !first && name.includes('SeatStage'));
+    const heavy = files.filter(({ first, name }) => !first && name.includes('SpaceSeat'));
     expect(heavy).toHaveLength(1);
-    expect(shown.asked.some((name) => name.includes('SeatStage'))).toBe(false);
+    expect(shown.asked.some((name) => name.includes('SpaceSeat'))).toBe(false);
     await showSeat(shown.page, { scene: seat('bottom fence', 'bottom') });
     await settled(shown.page);
-    expect(shown.asked.some((name) => name.includes('SeatStage'))).toBe(true);
+    expect(shown.asked.some((name) => name.includes('SpaceSeat'))).toBe(true);
     const early = files.filter(({ first, name }) => first && name.endsWith('.js'));
     for (const { text } of early) expect(text).not.toContain('WebGLRenderer');
   });
@@ -358,8 +358,10 @@ describe('SeatView: accessible', () => {
 });
 
 describe('SeatView: without WebGL', () => {
-  test('it says what is lost and that the other views carry on, and tells the seat in words', async () => {
-    const bare = await chromium.launch({
+  let bare: Browser | null = null;
+
+  beforeAll(async () => {
+    bare = await chromium.launch({
       executablePath: '/usr/bin/chromium',
       args: [
         '--no-sandbox',
@@ -369,25 +371,72 @@ describe('SeatView: without WebGL', () => {
         '--disable-software-rasterizer',
       ],
     });
-    try {
-      fresh = await openSeatPage(bare, files);
-      const { page } = fresh;
-      const scene = seat('bottom fence', 'bottom');
-      await showSeat(page, { scene, unit: 'in' });
-      const said = await page.getByRole('alert').innerText();
-      expect(said).toContain('The picture of the seat cannot be drawn here.');
-      expect(said).toContain('The cabinet and part views, the order and the files carry on');
-      expect(await page.locator('canvas').count()).toBe(0);
-      expect(await page.locator('.seat-lost').innerText()).toContain('Bottom overhang 11/16"');
-      expect(await page.locator('.seat-lost ol > li').count()).toBe(scene.steps.length);
-      expect(await axeFindings(page)).toEqual([]);
-      await page.close();
-    } finally {
-      await bare.close();
-    }
   });
 
-  test('it says so too when the context is lost later, and draws again when asked', async () => {
+  afterAll(() => bare?.close());
+
+  /** A page of a browser that has none. */
+  async function openBare(): Promise<SeatPage> {
+    if (bare === null) throw new Error('no browser');
+    fresh = await openSeatPage(bare, files);
+    return fresh;
+  }
+
+  /** Ways to look at a seat, each from the one before. */
+  const LOOKS: readonly (readonly [string, (page: Page) => Promise<unknown>])[] = [
+    ['as it comes', async () => undefined],
+    ['cut open', (page) => page.getByLabel('Cut open').check()],
+    ['drawn apart', (page) => page.getByLabel('Draw apart').fill('1')],
+    ['whole again, with what is kept clear', (page) => page.getByLabel('Cut open').uncheck()],
+    ['a step', (page) => page.getByRole('button', { name: /^4 / }).click()],
+  ];
+
+  test.for([
+    ['bottom fence', 'bottom'],
+    ['step profile', 'left'],
+    ['corner fence', 'right'],
+  ] as const)('a %s at the %s edge looks as three.js draws it', async ([kind, edge]) => {
+    const [{ page: known }, { page: bare }] = [await opened(), await openBare()];
+    const pages = [known, bare];
+    for (const page of pages) await showSeat(page, { scene: seat(kind, edge) });
+    // The pictures are to be of one size.
+    await bare.addStyleTag({ content: '.seat-without { display: none }' });
+    const otherwise: string[] = [];
+    for (const [name, act] of LOOKS) {
+      const shots: Buffer[] = [];
+      for (const page of pages) {
+        await act(page);
+        if (page === known) await settled(page);
+        shots.push(await page.locator('.seat-picture').screenshot());
+      }
+      const [reference, flat] = shots;
+      if (reference === undefined || flat === undefined) throw new Error('no pictures');
+      // Lines are smoothed otherwise, and a hatch begins elsewhere.
+      const share = unlike(reference, flat);
+      if (share > 0.03) otherwise.push(`${name}: ${share}`);
+    }
+    expect(otherwise).toEqual([]);
+  });
+
+  test('it says that it turns less smoothly, and all of it can be used', async () => {
+    const { page } = await openBare();
+    await showSeat(page, { scene: seat('bottom fence', 'bottom'), unit: 'in' });
+    expect(await page.locator('.seat-without').innerText()).toContain('This window draws without WebGL');
+    expect(await page.locator('canvas').count()).toBe(0);
+    expect(await page.locator('.seat-labels').innerText()).toContain('11/16"');
+    const print = async () => coloursOf(await page.locator('.seat-picture').screenshot()).print;
+    const prints = [await print()];
+    for (const key of ['ArrowLeft', '+', 'Shift+ArrowUp', '0']) {
+      await page.locator('.seat-picture').press(key);
+      prints.push(await print());
+    }
+    // 0 shows all again, as before it was enlarged.
+    expect(prints.at(-1)).toBe(prints[1]);
+    expect(new Set(prints).size).toBe(prints.length - 1);
+    expect(await axeFindings(page)).toEqual([]);
+  });
+
+  test('a context that is lost later takes nothing away, and is taken up again when asked', async () => {
     const { page } = await opened();
     await showSeat(page, { scene: seat('bottom fence', 'bottom') });
     await settled(page);
@@ -397,11 +446,11 @@ describe('SeatView: without WebGL', () => {
       } = Reflect.get(globalThis, 'document').querySelector('canvas');
       canvas.getContext('webgl2').getExtension('WEBGL_lose_context').loseContext();
     });
-    await page.getByRole('alert').waitFor();
+    await page.locator('.seat-flat path').first().waitFor();
     await page.getByRole('button', { name: 'Try again' }).press('Enter');
     await page.waitForSelector('.seat-picture canvas');
-    const drawn = await framesOf(page);
-    expect(await settled(page)).toBeGreaterThanOrEqual(drawn);
-    expect(await page.getByRole('alert').count()).toBe(0);
+    await settled(page);
+    expect(await page.locator('.seat-flat').count()).toBe(0);
+    expect(await page.locator('.seat-without').count()).toBe(0);
   });
 });

@@ -6,11 +6,16 @@ import { useProgram } from '../../store/use-program.ts';
 import { pictureShown } from '../first-picture.ts';
 import { useReducedMotion } from '../useReducedMotion.ts';
 
-/** Lets a browser's own tools, and `npm run speed`, see when a picture of the seat was drawn. */
-function markPicture(): void {
-  performance.clearMarks('seat-picture');
-  performance.mark('seat-picture');
-  pictureShown();
+/** Lets a browser's own tools, and `npm run speed`, see when a picture of the seat was on the screen. */
+function markPicture(means: 'space' | 'flat'): void {
+  // The frame that it is in has been painted when what is put off in it is done.
+  requestAnimationFrame(() => setTimeout(mark, 0, `seat-${means}`));
+  pictureShown(means);
+}
+
+function mark(name: string): void {
+  performance.clearMarks(name);
+  performance.mark(name);
 }
 
 export function Seat() {
@@ -22,7 +27,7 @@ export function Seat() {
   const machine = useProgram(({ draft }) => draft.machine);
   const standard = useProgram(({ draft }) => draft.standard);
   const fastening = useProgram(({ designed }) => (rowId === null ? undefined : designed?.fastenings[rowId]));
-  const { unit, theme } = useProgram(({ view }) => view);
+  const unit = useProgram(({ view }) => view.unit);
   const reducedMotion = useReducedMotion();
   const scene = useMemo(() => {
     if (fit === undefined || jig === undefined) return null;
@@ -35,7 +40,5 @@ export function Seat() {
       ? null
       : aidScene({ fastening, jig, corner: aid.corner, standard, machine });
   }, [fit, jig, uses, aids, rowId, machine, standard, fastening]);
-  return (
-    <SeatView scene={scene} unit={unit} theme={theme} reducedMotion={reducedMotion} onFrame={markPicture} />
-  );
+  return <SeatView scene={scene} unit={unit} reducedMotion={reducedMotion} onFrame={markPicture} />;
 }

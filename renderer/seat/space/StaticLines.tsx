@@ -1,4 +1,4 @@
-import type { Line } from '../../core/scene/types.ts';
+import type { Line } from '../../../core/scene/types.ts';
 import { linesGeometry } from './geometry.ts';
 import { Lines } from './Lines.tsx';
 import { useDisposed } from './useDisposed.ts';

@@ -1,11 +1,5 @@
 import { Color, DoubleSide, ShaderMaterial, type Plane } from 'three';
-
-/** Which way the strokes run, and how close: pixels from stroke to stroke. */
-export interface Hatch {
-  readonly way: 'rising' | 'falling' | 'level';
-  readonly every: number;
-  readonly stroke: number;
-}
+import type { Hatch } from '../hatch.ts';
 
 /** How a face is filled with strokes. */
 export interface Filling {

@@ -1,11 +1,11 @@
 import { useEffect, useMemo } from 'react';
 import type { BufferGeometry, Plane } from 'three';
-import type { Vec3 } from '../../core/jigs/types.ts';
-import type { Solid } from '../../core/scene/types.ts';
+import type { Vec3 } from '../../../core/jigs/types.ts';
+import type { Solid } from '../../../core/scene/types.ts';
 import { faceMaterial } from './face-material.ts';
 import { edgeLines, solidMesh } from './geometry.ts';
 import { Lines } from './Lines.tsx';
-import type { Palette } from './palette.ts';
+import type { Palette } from '../palette.ts';
 
 interface SolidPartProps {
   readonly solid: Solid;

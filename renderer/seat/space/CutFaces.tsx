@@ -1,11 +1,12 @@
 import { useCallback, useMemo } from 'react';
-import type { Vec3 } from '../../core/jigs/types.ts';
-import { cutSolid, type CutFace } from '../../core/scene/cut-solid.ts';
-import type { Section, Solid } from '../../core/scene/types.ts';
-import { faceMesh, linesGeometry, rim } from './geometry.ts';
+import type { Vec3 } from '../../../core/jigs/types.ts';
+import { cutSolid, type CutFace } from '../../../core/scene/cut-solid.ts';
+import { ringLines } from '../../../core/scene/line-faces.ts';
+import type { Section, Solid } from '../../../core/scene/types.ts';
+import { faceMesh, linesGeometry } from './geometry.ts';
 import { Hatched } from './Hatched.tsx';
 import { Lines } from './Lines.tsx';
-import { CUT_HATCH, type Palette } from './palette.ts';
+import { CUT_HATCH, type Palette } from '../palette.ts';
 import { useDisposed } from './useDisposed.ts';
 
 interface CutFacesProps {
@@ -38,7 +39,7 @@ function OneFace({ face, solid, palette }: { face: CutFace; solid: Solid; palett
   );
   const edge = useDisposed(
     face,
-    useCallback((of: CutFace) => linesGeometry([of.outline, ...of.holes].flatMap(rim)), []),
+    useCallback((of: CutFace) => linesGeometry([of.outline, ...of.holes].flatMap(ringLines)), []),
   );
   return (
     <>

@@ -1,6 +1,7 @@
 import { useEffect, useMemo } from 'react';
 import type { BufferGeometry, Plane } from 'three';
-import { hatchMaterial, type Hatch } from './hatch-material.ts';
+import type { Hatch } from '../hatch.ts';
+import { hatchMaterial } from './hatch-material.ts';
 
 interface HatchedProps {
   readonly geometry: BufferGeometry;

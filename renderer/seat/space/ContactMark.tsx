@@ -1,11 +1,12 @@
 import { useCallback } from 'react';
 import type { Plane } from 'three';
-import type { Vec3 } from '../../core/jigs/types.ts';
-import type { SceneContact } from '../../core/scene/types.ts';
-import { faceMesh, linesGeometry, rim } from './geometry.ts';
+import type { Vec3 } from '../../../core/jigs/types.ts';
+import { ringLines } from '../../../core/scene/line-faces.ts';
+import type { SceneContact } from '../../../core/scene/types.ts';
+import { faceMesh, linesGeometry } from './geometry.ts';
 import { Hatched } from './Hatched.tsx';
 import { Lines } from './Lines.tsx';
-import { CONTACT_HATCH, type Palette } from './palette.ts';
+import { CONTACT_HATCH, type Palette } from '../palette.ts';
 import { useDisposed } from './useDisposed.ts';
 
 interface ContactMarkProps {
@@ -18,7 +19,7 @@ interface ContactMarkProps {
 type Shape = SceneContact['shape'];
 
 const outlineOf = (shape: Shape) =>
-  linesGeometry(shape.kind === 'line' ? [shape.line] : [shape.outline, ...shape.holes].flatMap(rim));
+  linesGeometry(shape.kind === 'line' ? [shape.line] : [shape.outline, ...shape.holes].flatMap(ringLines));
 
 /**
  * Faces that touch: strokes, and a heavy outline. They lie between two solids, so they are seen through what

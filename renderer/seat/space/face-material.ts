@@ -1,9 +1,8 @@
 import { Color, DoubleSide, ShaderMaterial, Vector3, type Plane } from 'three';
+import type { Vec3 } from '../../../core/jigs/types.ts';
+import { LIGHT } from '../../../core/scene/light.ts';
 
-/**
- * Light on a matt face: from everywhere, from the upper left of the bench, and a little from its right. A face sends
- * on 1/pi of it in each direction (Lambert's law). A side that is seen from behind is lit as if it were turned round.
- */
+/** The light of `lightOn`. A side that is seen from behind is lit as if it were turned round. */
 const VERTEX = `
 #include <common>
 #include <colorspace_pars_fragment>
@@ -17,7 +16,9 @@ void main() {
   #include <project_vertex>
   #include <clipping_planes_vertex>
   vec3 facing = (viewMatrix * vec4(normal, 0.0)).z < 0.0 ? -normal : normal;
-  float light = 1.5 + 1.6 * max(dot(facing, main_light), 0.0) + 0.5 * max(dot(facing, side_light), 0.0);
+  float light = ${LIGHT.everywhere.toFixed(3)}
+    + ${LIGHT.main.strength.toFixed(3)} * max(dot(facing, main_light), 0.0)
+    + ${LIGHT.side.strength.toFixed(3)} * max(dot(facing, side_light), 0.0);
   seen = sRGBTransferOETF(vec4(saturate(fill * light * RECIPROCAL_PI), 1.0)).rgb;
 }`;
 
@@ -29,8 +30,7 @@ void main() {
   gl_FragColor = vec4(seen, 1.0);
 }`;
 
-const MAIN_LIGHT = new Vector3(-300, -500, 900).normalize();
-const SIDE_LIGHT = new Vector3(600, 200, 200).normalize();
+const vector = ({ x, y, z }: Vec3): Vector3 => new Vector3(x, y, z);
 
 /**
  * The material of flat faces that are only shifted, never turned. Each corner is lit instead of each pixel: on a flat
@@ -42,8 +42,8 @@ export const faceMaterial = (fill: string, clip: readonly Plane[]): ShaderMateri
     fragmentShader: FRAGMENT,
     uniforms: {
       fill: { value: new Color(fill) },
-      main_light: { value: MAIN_LIGHT },
-      side_light: { value: SIDE_LIGHT },
+      main_light: { value: vector(LIGHT.main.from) },
+      side_light: { value: vector(LIGHT.side.from) },
     },
     side: DoubleSide,
     clipping: true,

@@ -9,10 +9,10 @@ import {
   ShapeUtils,
   Vector2,
 } from 'three';
-import type { Point } from '../../core/geometry/types.ts';
-import type { Vec3 } from '../../core/jigs/types.ts';
-import { inPose } from '../../core/jigs/vec3.ts';
-import type { Layer, Line, Solid } from '../../core/scene/types.ts';
+import type { Point } from '../../../core/geometry/types.ts';
+import type { Vec3 } from '../../../core/jigs/types.ts';
+import { inPose } from '../../../core/jigs/vec3.ts';
+import type { Layer, Line, Solid } from '../../../core/scene/types.ts';
 
 /** Degrees. Faces that meet at less are one rounded face: no line is drawn between them. */
 const ROUNDED = 20;
@@ -127,7 +127,3 @@ export function faceMesh(outline: readonly Vec3[], holes: readonly (readonly Vec
     }),
   );
 }
-
-/** A closed line through corners. */
-export const rim = (corners: readonly Vec3[]): readonly Line[] =>
-  corners.map((corner, index): Line => [corner, corners[(index + 1) % corners.length] ?? corner]);

@@ -1,8 +1,8 @@
 import { useThree } from '@react-three/fiber';
 import { useLayoutEffect } from 'react';
 import { OrthographicCamera } from 'three';
-import { directionsOf } from '../../core/scene/directions.ts';
-import { pixelsPerMm, type Sight } from './look.ts';
+import { directionsOf } from '../../../core/scene/directions.ts';
+import { pixelsPerMm, type Sight } from '../look.ts';
 
 /** mm. From what is looked at to the eye: parallel rays, so it only has to be past everything. */
 const DISTANCE = 3000;

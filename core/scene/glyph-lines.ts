@@ -1,7 +1,10 @@
-import type { Vec3 } from '../../core/jigs/types.ts';
-import { cross } from '../../core/jigs/vec3.ts';
-import type { Dimension, KeepOut, Line } from '../../core/scene/types.ts';
-import { UP } from '../../core/scene/vec.ts';
+import type { Vec3 } from '../jigs/types.ts';
+import { cross } from '../jigs/vec3.ts';
+import type { Dimension, KeepOut, Line } from './types.ts';
+import { UP } from './vec.ts';
+
+/** mm, from the tip of an arrow back along its line to its barbs. */
+export const HEAD = { left: 14, tool: 12 } as const;
 
 const plus = (a: Vec3, b: Vec3, times = 1): Vec3 => ({
   x: a.x + b.x * times,

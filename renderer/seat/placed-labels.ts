@@ -1,7 +1,9 @@
-import { useFrame, useThree } from '@react-three/fiber';
-import { useEffect, type RefObject } from 'react';
-import { Vector3, type Camera } from 'three';
+import { useLayoutEffect, type RefObject } from 'react';
 import type { Vec3 } from '../../core/jigs/types.ts';
+import { directionsOf } from '../../core/scene/directions.ts';
+import { dot } from '../../core/scene/vec.ts';
+import type { Room } from '../drawing/useRoom.ts';
+import { pixelsPerMm, type Sight } from './look.ts';
 import { clearOf, placeLabel, type Spot, type Taken } from './place-label.ts';
 import type { SeatLabel } from './seat-labels.ts';
 
@@ -11,37 +13,38 @@ const GAP = { dimension: 26, left: 8, tool: 6 } as const;
 /** Pixels that the strokes at the ends of a dimension stand out. */
 const STROKE = 10;
 
-interface ProjectLabelsProps {
+interface PlacedLabels {
   readonly labels: readonly SeatLabel[];
+  /** Where they are in the page. */
   readonly layer: RefObject<HTMLDivElement | null>;
+  readonly sight: Sight;
+  /** Null until it is known. */
+  readonly room: Room | null;
 }
 
-/** Puts the labels of the page where their points are in the picture, whenever one is drawn. */
-export function ProjectLabels({ labels, layer }: ProjectLabelsProps) {
-  const invalidate = useThree((state) => state.invalidate);
-  useEffect(() => invalidate(), [labels, invalidate]);
-  useFrame(({ camera, size }) => {
+/** Puts the labels where their points are in the picture. */
+export function usePlacedLabels({ labels, layer, sight, room }: PlacedLabels): void {
+  useLayoutEffect(() => {
+    if (room === null) return;
+    const seen = (point: Vec3): Spot => inRoom(point, sight, room);
     const taken: Taken[] = [
       ...fixedWords(layer.current),
-      ...labels.flatMap(({ spares }) =>
-        spares === undefined ? [] : [around(spares.map((end) => onScreen(end, camera, size)))],
-      ),
+      ...labels.flatMap(({ spares }) => (spares === undefined ? [] : [around(spares.map(seen))])),
     ];
     for (const label of labels) {
       const element = layer.current?.querySelector<HTMLElement>(`[data-label="${label.id}"]`);
       if (element === null || element === undefined) continue;
-      const at = onScreen(label.at, camera, size);
+      const at = seen(label.at);
       const box = { width: element.offsetWidth, height: element.offsetHeight };
-      const wanted = placeLabel(at, onScreen(label.away, camera, size), box, size, GAP[label.kind]);
-      const spot = clearOf(wanted, box, taken, size);
+      const wanted = placeLabel(at, seen(label.away), box, room, GAP[label.kind]);
+      const spot = clearOf(wanted, box, taken, room);
       taken.push({ ...spot, ...box });
       element.style.transform = `translate(${Math.round(spot.x)}px, ${Math.round(spot.y)}px)`;
       element.style.visibility = 'visible';
       const leader = layer.current?.querySelector(`[data-leader="${label.id}"]`);
       leader?.setAttribute('d', `M${at.x} ${at.y}L${spot.x + box.width / 2} ${spot.y + box.height / 2}`);
     }
-  });
-  return null;
+  }, [labels, layer, sight, room]);
 }
 
 /** Room round points, for their strokes. */
@@ -60,7 +63,10 @@ const fixedWords = (layer: HTMLElement | null): Taken[] =>
     height: element.offsetHeight,
   }));
 
-function onScreen(point: Vec3, camera: Camera, size: { readonly width: number; readonly height: number }) {
-  const seen = new Vector3(point.x, point.y, point.z).project(camera);
-  return { x: ((seen.x + 1) / 2) * size.width, y: ((1 - seen.y) / 2) * size.height };
+/** Where a point of the scene is in the picture, pixels from its upper left corner. */
+function inRoom(point: Vec3, sight: Sight, room: Room): Spot {
+  const { right, up } = directionsOf(sight);
+  const by = pixelsPerMm(room, sight);
+  const off = (axis: Vec3): number => by * (dot(point, axis) - dot(sight.focus, axis));
+  return { x: room.width / 2 + off(right), y: room.height / 2 - off(up) };
 }

@@ -1,12 +1,15 @@
 import { createRoot, extend, type ReconcilerRoot } from '@react-three/fiber';
-import { useLayoutEffect, useRef, useState, type ReactNode } from 'react';
-import { Group, Mesh, type WebGLRenderer } from 'three';
-import { takeRenderer } from './picture-renderer.ts';
+import { useLayoutEffect, useRef, type ReactNode } from 'react';
+import { Group, Mesh, WebGLRenderer } from 'three';
+import type { Room } from '../../drawing/useRoom.ts';
+import { takeCanvas } from '../picture-canvas.ts';
 
 // What a picture is made of, and no more: the whole of three.js takes twice as long to load.
 extend({ Group, Mesh });
 
 interface PictureCanvasProps {
+  /** The size of the place that it fills. */
+  readonly room: Room;
   /** What is drawn. */
   readonly children: ReactNode;
   /** There is nothing to draw on. */
@@ -18,19 +21,13 @@ interface Root {
   readonly renderer: WebGLRenderer;
 }
 
-interface Size {
-  readonly width: number;
-  readonly height: number;
-}
-
 /** A canvas as large as its place, in which the children are drawn when one of them has changed. */
-export function PictureCanvas({ children, onLost }: PictureCanvasProps) {
+export function PictureCanvas({ room: { width, height }, children, onLost }: PictureCanvasProps) {
   const place = useRef<HTMLDivElement>(null);
   const root = useRef<Root | null>(null);
-  const [size, setSize] = useState<Size>({ width: 0, height: 0 });
 
   useLayoutEffect(() => {
-    const [element, renderer] = [place.current, takeRenderer()];
+    const [element, renderer] = [place.current, newRenderer()];
     if (element === null) return undefined;
     if (renderer === null) {
       onLost();
@@ -39,15 +36,7 @@ export function PictureCanvas({ children, onLost }: PictureCanvasProps) {
     element.append(renderer.domElement);
     const drawing = createRoot(renderer.domElement);
     root.current = { drawing, renderer };
-    const measure = (): void => {
-      const { width, height } = element.getBoundingClientRect();
-      setSize((before) => (before.width === width && before.height === height ? before : { width, height }));
-    };
-    measure();
-    const observer = new ResizeObserver(measure);
-    observer.observe(element);
     return () => {
-      observer.disconnect();
       root.current = null;
       drawing.unmount();
       renderer.domElement.remove();
@@ -55,13 +44,13 @@ export function PictureCanvas({ children, onLost }: PictureCanvasProps) {
   }, [onLost]);
 
   useLayoutEffect(() => {
-    if (root.current === null || size.width === 0 || size.height === 0) return;
+    if (root.current === null || width === 0 || height === 0) return;
     const { drawing, renderer } = root.current;
     drawing
       .configure({
         // Made here, given back by it.
         gl: () => renderer,
-        size: { ...size, top: 0, left: 0 },
+        size: { width, height, top: 0, left: 0 },
         orthographic: true,
         flat: true,
         frameloop: 'demand',
@@ -72,4 +61,12 @@ export function PictureCanvas({ children, onLost }: PictureCanvasProps) {
   });
 
   return <div ref={place} className="seat-canvas" aria-hidden="true" />;
+}
+
+function newRenderer(): WebGLRenderer | null {
+  const canvas = takeCanvas();
+  if (canvas === null) return null;
+  const renderer = new WebGLRenderer({ canvas, antialias: true, alpha: true });
+  renderer.localClippingEnabled = true;
+  return renderer;
 }
