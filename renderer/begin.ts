@@ -1,11 +1,14 @@
-import { canDraw } from './seat/picture-canvas.ts';
-import { startWorker } from './worker/spawn-worker.ts';
+import { workerBegun } from './worker/spawn-worker.ts';
 
-// A script of its own before that of the program: what takes longest begins while the program is being read. A page
-// that is busy cannot start a worker.
-startWorker();
-const ignored = (): void => undefined;
-void import('./app/stages/Seat.tsx').catch(ignored);
-void import('./seat/SeatStage.tsx').then(({ warmUp }) => warmUp(), ignored);
-// Last: it waits for the process that draws, while the files that are asked for arrive.
-canDraw();
+/**
+ * The first script of the page: it starts the worker before the page is busy with the program. The program itself is on
+ * its way by then, for the page names it (`build/begin-first.ts`). It loads things by means of this script, so
+ * nothing here may wait for it to have begun.
+ */
+async function begin(): Promise<void> {
+  await workerBegun();
+  const program = import('./main.tsx');
+  await Promise.all([program, import('./app/stages/Seat.tsx')]);
+}
+
+void begin();

@@ -3,6 +3,12 @@ import { contentType } from './content-type.ts';
 import { locatePage } from './locate-page.ts';
 import { SECURITY_HEADERS } from './security-headers.ts';
 
+/** A built file whose name has a hash of its content: by that name it never changes. */
+const NAMED_BY_CONTENT = /^\/assets\/[^/]+-[A-Za-z0-9_-]{8}\.[a-z0-9]+$/;
+
+/** A browser that keeps a script also keeps what it has translated it to. */
+const FOR_GOOD = 'private, max-age=31536000, immutable';
+
 export interface PageAnswer {
   readonly status: number;
   readonly headers: Readonly<Record<string, string>>;
@@ -17,7 +23,11 @@ export async function answerPage(root: string, method: string, pathname: string)
   if (file === null || content === null) return plain(404, 'There is no such file.');
   return {
     status: 200,
-    headers: { ...SECURITY_HEADERS, 'Content-Type': contentType(file) ?? 'application/octet-stream' },
+    headers: {
+      ...SECURITY_HEADERS,
+      'Content-Type': contentType(file) ?? 'application/octet-stream',
+      ...(NAMED_BY_CONTENT.test(pathname) ? { 'Cache-Control': FOR_GOOD } : {}),
+    },
     body: new Uint8Array(method === 'HEAD' ? [] : content),
   };
 }

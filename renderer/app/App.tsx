@@ -1,4 +1,4 @@
-import { lazy, Suspense, useEffect } from 'react';
+import { useEffect } from 'react';
 import { useProgram } from '../store/use-program.ts';
 import { listenForOffers } from '../transport/notices.ts';
 import { listenForDrops, openDropped } from '../transport/open-dropped.ts';
@@ -7,16 +7,19 @@ import './app.css';
 import { Bench } from './Bench.tsx';
 import { offerKept, open, openAfterLeaving } from './document-actions.ts';
 import { keepWork } from './keep-work.ts';
+import { late } from '../late.tsx';
 import { Question } from './Question.tsx';
 import { StatusLine } from './StatusLine.tsx';
 import { TopBar } from './TopBar.tsx';
 import { useShortcuts } from './useShortcuts.ts';
 
+const WAITING = <p>One moment…</p>;
+
 // Pages that are seen now and then; the bench is there at once.
-const Standard = lazy(async () => ({ default: (await import('./pages/Standard.tsx')).Standard }));
-const Machine = lazy(async () => ({ default: (await import('./pages/Machine.tsx')).Machine }));
-const Output = lazy(async () => ({ default: (await import('./pages/Output.tsx')).Output }));
-const JigPlan = lazy(async () => ({ default: (await import('./pages/JigPlan.tsx')).JigPlan }));
+const Standard = late(async () => (await import('./pages/Standard.tsx')).Standard, WAITING);
+const Machine = late(async () => (await import('./pages/Machine.tsx')).Machine, WAITING);
+const Output = late(async () => (await import('./pages/Output.tsx')).Output, WAITING);
+const JigPlan = late(async () => (await import('./pages/JigPlan.tsx')).JigPlan, WAITING);
 
 const PAGES = { standard: Standard, machine: Machine, output: Output, jigs: JigPlan } as const;
 
@@ -41,15 +44,7 @@ export function App() {
   return (
     <div className="app-frame">
       <TopBar />
-      <div className="app-page">
-        {Page === null ? (
-          <Bench />
-        ) : (
-          <Suspense fallback={<p>One moment…</p>}>
-            <Page />
-          </Suspense>
-        )}
-      </div>
+      <div className="app-page">{Page === null ? <Bench /> : <Page />}</div>
       <StatusLine />
       <Question />
     </div>

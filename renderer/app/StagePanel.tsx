@@ -1,7 +1,8 @@
-import { lazy, Suspense, type ComponentType } from 'react';
+import type { ComponentType } from 'react';
 import type { StageName } from '../store/types.ts';
 import { useProgram } from '../store/use-program.ts';
 import { ActionButton } from './ActionButton.tsx';
+import { late } from '../late.tsx';
 
 /** What is looked at: the jig in its seat, the cabinet, or a flat part. */
 export function StagePanel() {
@@ -18,20 +19,20 @@ export function StagePanel() {
         <ActionButton action="stage.gaps" label="Gaps" />
       </header>
       <div className="bench-body">
-        <Suspense fallback={<p className="bench-waiting">Drawing…</p>}>
-          <Stage />
-        </Suspense>
+        <Stage />
       </div>
     </section>
   );
 }
 
+const DRAWING = <p className="bench-waiting">Drawing…</p>;
+
 // Most of it is on its way since `begin.ts`.
-const Seat = lazy(async () => ({ default: (await import('./stages/Seat.tsx')).Seat }));
-const Cabinet = lazy(async () => ({ default: (await import('./stages/Cabinet.tsx')).Cabinet }));
-const Part = lazy(async () => ({ default: (await import('./stages/Part.tsx')).Part }));
-const Screws = lazy(async () => ({ default: (await import('./stages/Screws.tsx')).Screws }));
-const Gaps = lazy(async () => ({ default: (await import('./stages/Gaps.tsx')).Gaps }));
+const Seat = late(async () => (await import('./stages/Seat.tsx')).Seat, DRAWING);
+const Cabinet = late(async () => (await import('./stages/Cabinet.tsx')).Cabinet, DRAWING);
+const Part = late(async () => (await import('./stages/Part.tsx')).Part, DRAWING);
+const Screws = late(async () => (await import('./stages/Screws.tsx')).Screws, DRAWING);
+const Gaps = late(async () => (await import('./stages/Gaps.tsx')).Gaps, DRAWING);
 
 /** Each is loaded when it is first looked at, so that the order's table does not wait for it. */
 const STAGES: Readonly<Record<StageName, { readonly title: string; readonly Stage: ComponentType }>> = {

@@ -12,7 +12,7 @@ export function designLine(): DesignClient {
   const line = createDesignClient(
     setDesigned,
     (reason) => useNotices.getState().tell(`The program failed while it worked this out: ${reason}`),
-    firstPicture,
+    () => firstPicture('space'),
   );
   line.design(useProgram.getState().draft);
   useProgram.subscribe((state, before) => {

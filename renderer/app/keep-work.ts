@@ -43,7 +43,7 @@ export function keepWork(): () => void {
     refused = reason;
   };
   tellUnsaved();
-  void firstPicture()
+  void firstPicture('space')
     .then(draftWriter)
     .catch(() => undefined);
   const stop = useProgram.subscribe((state, before) => {

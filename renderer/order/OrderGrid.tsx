@@ -1,5 +1,6 @@
 import { useVirtualizer } from '@tanstack/react-virtual';
 import { useEffect, useMemo, useRef } from 'react';
+import { useAfterPicture } from '../app/first-picture.ts';
 import { selectRow } from '../store/changes.ts';
 import { shownRows } from '../store/readings.ts';
 import { useProgram } from '../store/use-program.ts';
@@ -17,9 +18,11 @@ export function OrderGrid({ columns }: { readonly columns: readonly GridColumn[]
   const designed = useProgram((state) => state.designed);
   const view = useProgram((state) => state.view);
   const picked = useProgram(({ selection }) => selection.rowId);
+  // Hundreds of cells: the picture does not wait for them.
+  const isDrawn = useAfterPicture();
   const rows = useMemo(
-    () => shownRows({ ...useProgram.getState(), draft, designed, view }),
-    [draft, designed, view],
+    () => (isDrawn ? shownRows({ ...useProgram.getState(), draft, designed, view }) : []),
+    [isDrawn, draft, designed, view],
   );
   const numbers = useMemo(() => new Map(draft.rows.map(({ id }, index) => [id, index + 1])), [draft.rows]);
   const virtual = useVirtualizer({
@@ -88,7 +91,7 @@ export function OrderGrid({ columns }: { readonly columns: readonly GridColumn[]
           );
         })}
       </div>
-      {rows.length === 0 ? <p className="order-empty">{emptyWords(draft.rows.length)}</p> : null}
+      {isDrawn && rows.length === 0 ? <p className="order-empty">{emptyWords(draft.rows.length)}</p> : null}
       <p id="order-hint" className="app-hidden">
         Arrow keys move between cells. Type or press Enter to change a cell, Escape to leave it as it was.
         Cells of a spreadsheet can be pasted.

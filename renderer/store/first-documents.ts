@@ -13,7 +13,7 @@ interface FirstDocuments {
 
 /**
  * The shop standard and the machine profile that a new order begins with. The built page has here what they come to,
- * and not the means to read them, which would keep the first screen waiting (`vite.renderer.config.ts`).
+ * and not the means to read them, which would keep the first screen waiting (`renderer/build/read-constants.ts`).
  */
 export const FIRST_DOCUMENTS: FirstDocuments = {
   standard: sound(parseCurrentStandard, FIRST_STANDARD),

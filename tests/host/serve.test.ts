@@ -65,8 +65,14 @@ const raw = (
   });
 
 describe('the page', () => {
-  test('is served with the security headers, and never kept by the browser', async () => {
-    for (const path of ['/', '/assets/main-Ab3_x.js', '/missing.js']) {
+  test('is served with the security headers, and kept by the browser only where a name has its hash', async () => {
+    const kept = await fetch(`${origin()}/assets/main-Ab3_xyz9.js`);
+    expect([kept.status, kept.headers.get('cache-control')]).toEqual([
+      200,
+      'private, max-age=31536000, immutable',
+    ]);
+    expect(kept.headers.get('content-security-policy')).toContain("default-src 'none'");
+    for (const path of ['/', '/assets/main-Ab3_x.js', '/missing.js', '/assets/gone-Ab3_xyz9.js']) {
       const { headers } = await fetch(`${origin()}${path}`);
       expect(headers.get('content-security-policy')).toContain("default-src 'none'");
       expect(headers.get('cross-origin-resource-policy')).toBe('same-origin');

@@ -57,6 +57,12 @@ describe('answerScheme', () => {
       expect(headers.get('cache-control')).toBe('no-store');
     }
   });
+
+  test('lets a file be kept whose name has a hash of its content', async () => {
+    const { headers } = await ask('app://bundle/assets/main-Ab3_xyz9.js');
+    expect(headers.get('cache-control')).toBe('private, max-age=31536000, immutable');
+    expect(headers.get('content-security-policy')).toContain("default-src 'none'");
+  });
 });
 
 describe('locatePage', () => {

@@ -80,6 +80,7 @@ describe('the package', () => {
       '/dist/preload/preload.cjs',
       '/dist/renderer/.hidden.js',
       '/dist/renderer/assets/main-Ab3_x.js',
+      '/dist/renderer/assets/main-Ab3_xyz9.js',
       '/dist/renderer/assets/main.css',
       '/dist/renderer/assets/notes.txt',
       '/dist/renderer/index.html',
