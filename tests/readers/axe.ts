@@ -8,11 +8,16 @@ export async function axeFindings(page: Page): Promise<readonly string[]> {
   await page.evaluate(AXE);
   return page.evaluate(async () => {
     const axe: {
-      run: () => Promise<{
+      run: (
+        context: unknown,
+        options: { readonly resultTypes: readonly string[] },
+      ) => Promise<{
         violations: { id: string; nodes: { target: unknown; failureSummary?: string }[] }[];
       }>;
     } = Reflect.get(globalThis, 'axe');
-    const { violations } = await axe.run();
+    const { violations } = await axe.run(Reflect.get(globalThis, 'document'), {
+      resultTypes: ['violations'],
+    });
     return violations.flatMap(({ id, nodes }) =>
       nodes.map(({ target, failureSummary }) => `${id}: ${String(target)} ${failureSummary ?? ''}`),
     );

@@ -5,30 +5,37 @@ import { launchBrowser } from '../readers/browser.ts';
 
 const FOLDER = new URL('./harness/', import.meta.url).pathname;
 
-interface Harness {
-  readonly browser: Browser;
+interface Bundle {
   readonly script: string;
   readonly style: string;
+}
+
+interface Harness extends Bundle {
+  readonly browser: Browser;
   /** Open pages by their scene, used again and again. */
   readonly pages: Map<string, Page>;
 }
 
-/** Bundles the views and starts a browser. */
-async function startHarness(): Promise<Harness> {
-  const [built, browser] = await Promise.all([
-    build({
-      configFile: false,
-      root: FOLDER,
-      logLevel: 'error',
-      build: {
-        write: false,
-        minify: false,
-        cssCodeSplit: false,
-        rolldownOptions: { input: `${FOLDER}main.jsx`, output: { format: 'iife', codeSplitting: false } },
-      },
-    }),
-    launchBrowser(),
-  ]);
+let bundle: Promise<Bundle> | null = null;
+
+/** The views, bundled once for all files of tests that share their modules. */
+const bundled = (): Promise<Bundle> => (bundle ??= bundleViews());
+
+async function bundleViews(): Promise<Bundle> {
+  const built = await build({
+    configFile: false,
+    root: FOLDER,
+    logLevel: 'error',
+    // As it is shipped: React is many times slower where it looks out for mistakes.
+    define: { 'process.env.NODE_ENV': JSON.stringify('production') },
+    oxc: { jsx: { runtime: 'automatic', development: false } },
+    build: {
+      write: false,
+      minify: false,
+      cssCodeSplit: false,
+      rolldownOptions: { input: `${FOLDER}main.jsx`, output: { format: 'iife', codeSplitting: false } },
+    },
+  });
   const outputs = Array.isArray(built)
     ? built.flatMap(({ output }) => output)
     : 'output' in built
@@ -38,7 +45,13 @@ async function startHarness(): Promise<Harness> {
   const style = outputs
     .flatMap((file) => (file.type === 'asset' && file.fileName.endsWith('.css') ? [String(file.source)] : []))
     .join('\n');
-  return { browser, script, style, pages: new Map() };
+  return { script, style };
+}
+
+/** Bundles the views and starts a browser. */
+async function startHarness(): Promise<Harness> {
+  const [views, browser] = await Promise.all([bundled(), launchBrowser()]);
+  return { ...views, browser, pages: new Map() };
 }
 
 /** What opens pages with the views in the tests of a file; the browser lives as long as they do. */
@@ -97,17 +110,24 @@ export const show = (
   page.evaluate(
     ([name, given, called, changes]) => {
       const harnessShow: unknown = Reflect.get(globalThis, 'show');
-      if (typeof harnessShow === 'function') harnessShow(name, given, called, changes);
+      if (typeof harnessShow === 'function') harnessShow(name, JSON.parse(given), called, changes);
     },
-    [view, props, callbacks, set] as const,
+    [view, written(props), callbacks, set] as const,
   );
 
 /** Changes props of the shown view. */
 export const change = (page: Page, props: Readonly<Record<string, unknown>>): Promise<void> =>
   page.evaluate((given) => {
     const harnessChange: unknown = Reflect.get(globalThis, 'change');
-    if (typeof harnessChange === 'function') harnessChange(given);
-  }, props);
+    if (typeof harnessChange === 'function') harnessChange(JSON.parse(given));
+  }, written(props));
+
+/** Props as JSON: a whole design goes to the page many times sooner than piece by piece. */
+const written = (props: Readonly<Record<string, unknown>>): string =>
+  JSON.stringify(props, (name, value: unknown) => {
+    if (typeof value === 'number' && !Number.isFinite(value)) throw new Error(`${name} is no number of JSON`);
+    return value;
+  });
 
 /** The callbacks that the view has called so far. */
 export const calls = (page: Page): Promise<readonly (readonly [string, unknown])[]> =>
