@@ -49,7 +49,7 @@ const END_ON = 0.01;
 
 /**
  * Solids and lines as flat faces and lines to be drawn one over another in the order given, so that a drawing without
- * depth shows what the view in space shows. A solid that is a ghost has its edges only.
+ * depth shows what the view in space shows. A solid that is a ghost has its edges only. Solids are cut, lines are not.
  */
 export function paintedScene<Mark extends string>(
   solids: readonly Solid[],
@@ -79,19 +79,21 @@ export function paintedScene<Mark extends string>(
       (line) => ({ line, mark: solid.ghost ? 'ghost' : 'edge' }) as const,
     ),
   );
-  const marked: readonly MarkedLine<Mark | 'edge' | 'ghost'>[] = [...drawn, ...lines];
-  const whole: readonly Drawn<Mark | 'edge' | 'ghost'>[] = [
+  const own: readonly Drawn<Mark | 'edge' | 'ghost'>[] = [
     ...faces,
-    ...marked.flatMap((one) => flatLine(one, seen)),
+    ...drawn.flatMap((one) => flatLine<Mark | 'edge' | 'ghost'>(one, seen)),
   ];
   const left =
     cut === null
-      ? whole
+      ? own
       : [
-          ...whole.map((one) => keepPart(one, uncut(cut, one.nearness, seen))).filter(isSomething),
+          ...own.map((one) => keepPart(one, uncut(cut, one.nearness, seen))).filter(isSomething),
           ...solids.flatMap((solid) => cutFaces(solid, cut, seen)),
         ];
-  return depthOrder(left, keepPart);
+  return depthOrder(
+    [...left, ...lines.flatMap((one) => flatLine<Mark | 'edge' | 'ghost'>(one, seen))],
+    keepPart,
+  );
 }
 
 type FlatFace = PaintedFace & Flat;

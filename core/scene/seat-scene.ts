@@ -5,6 +5,7 @@ import { edgeFrame } from '../jigs/edge-frame.ts';
 import type { Jig } from '../jigs/types.ts';
 import type { MachineProfile } from '../machine/profile.ts';
 import type { ShopStandard } from '../rules/types.ts';
+import type { LengthUnit } from '../units/unit.ts';
 import { boxPlace } from './box-place.ts';
 import { boxSolids } from './box-solids.ts';
 import { cabinetLeft } from './cabinet-left.ts';
@@ -33,6 +34,8 @@ export interface SeatRequest {
   readonly box: ShopStandard['box'];
   /** How the drawer's front is screwed on; null or absent where it is not known. */
   readonly fastening?: Fastening | null;
+  /** Of lengths in the words; that of the order if absent. */
+  readonly unit?: LengthUnit;
 }
 
 /** mm. How far the jig is drawn off the front when the scene is drawn apart. */
@@ -49,6 +52,7 @@ export function seatScene({
   machine,
   box: built,
   fastening = null,
+  unit = fit.unit,
 }: SeatRequest): SeatScene | null {
   const chosen = chooseSeat(jig, fit, uses);
   if (chosen === null) return null;
@@ -85,6 +89,7 @@ export function seatScene({
       boxFront: fit.boxFront,
       rests: contacts.some(({ on }) => on === 'front back'),
       fastening,
+      unit,
     }),
     views: standardViews(chosen.sets[0].edge, seen, left.arrow.line),
     section: sectionAcross(chosen.sets[0].edge, block, middle),

@@ -3,7 +3,9 @@ import type { Fastening } from '../fastening/types.ts';
 import type { Vec3 } from '../jigs/types.ts';
 import type { Edge } from '../order/types.ts';
 import type { Rect } from './box-place.ts';
-import { mmText } from '../units/mm-text.ts';
+import { bitSizes } from '../units/bit-sizes.ts';
+import { formatLength } from '../units/format-length.ts';
+import type { LengthUnit } from '../units/unit.ts';
 import type { Arrow, Step } from './types.ts';
 import { ORIGIN, scale, UP } from './vec.ts';
 
@@ -23,10 +25,20 @@ export interface StepsOf {
   readonly rests: boolean;
   /** Null where no screws are known. */
   readonly fastening: Fastening | null;
+  /** Of lengths in the words. */
+  readonly unit: LengthUnit;
 }
 
 /** The use of a jig, step by step. */
-export function useSteps({ edges, outwards, box, boxFront, rests, fastening }: StepsOf): readonly Step[] {
+export function useSteps({
+  edges,
+  outwards,
+  box,
+  boxFront,
+  rests,
+  fastening,
+  unit,
+}: StepsOf): readonly Step[] {
   const named = edges.map(edgeWords).join(' and ');
   const [noun, is] = edges.length === 1 ? ['edge', 'lip'] : ['edges', 'lips'];
   const away = scale(outwards, WAY);
@@ -67,7 +79,7 @@ export function useSteps({ edges, outwards, box, boxFront, rests, fastening }: S
       id: 'drill',
       title: 'Drill',
       words: screwed
-        ? `Clamp the box to the front. ${drillWords(fastening)}`
+        ? `Clamp the box to the front. ${drillWords(fastening, unit)}`
         : 'Clamp the box to the front. With the depth stop set, drill the pilot holes from inside the box. The arrows show which way to drill, not where: keep to your places for the screws.',
       shown: screwed ? [...all, 'bit'] : all,
       moves: {},
@@ -97,14 +109,15 @@ export function useSteps({ edges, outwards, box, boxFront, rests, fastening }: S
   ];
 }
 
-/** How many holes, with which bit, how deep and how far they lean; lengths in mm, as bits are marked. */
-function drillWords({ fit, places, holes }: Fastening): string {
+/** How many holes, with which bit, how deep and how far they lean; bits as a shop asks for them. */
+function drillWords({ fit, places, holes }: Fastening, unit: LengthUnit): string {
   const [first] = places;
   if (holes === null || first === undefined) return '';
   const lean = Math.max(...places.map(({ angle }) => angle));
-  const stop = Math.min(...places.map((place) => depthStop(place, holes, fit, 0)));
+  const stop = formatLength(Math.min(...places.map((place) => depthStop(place, holes, fit, 0))), unit);
+  const pilot = bitSizes(holes.pilotDiameter, unit).join(' or ');
   const leaning = lean > 0 ? ` They lean outwards by up to ${lean}°: use the corner drill guide.` : '';
-  return `Drill ${places.length} pilot holes of ${mmText(holes.pilotDiameter)} from inside the box, the depth stop ${mmText(stop)} from the tip and the thickness of a guide more.${leaning}`;
+  return `Drill ${places.length} pilot holes of ${pilot} from inside the box, the depth stop ${stop} from the tip and the thickness of a guide more.${leaning}`;
 }
 
 /** Two arrows down onto the box front, at the quarters of its width. */

@@ -128,4 +128,22 @@ describe('a seat painted from the farthest to the nearest', () => {
       expect(compared).toBeGreaterThan(400);
     }
   });
+
+  test('a cut leaves of solids what is on its side, and lines as they are', () => {
+    // Straight from above, the plane of the picture is that of the front.
+    const seen = directionsOf({ azimuth: -90, elevation: 90 });
+    for (const { scene } of SCENES) {
+      const { axis, side, at } = scene.section;
+      /** mm beyond the cut. */
+      const beyond = (point: Point): number => side * (point[axis] - at);
+      const onLine = (past: number): Vec3 => ({ x: 0, y: 0, z: 0, [axis]: at + side * past });
+      const lines = [{ mark: 'arrow', line: [onLine(-20), onLine(50)] }] as const;
+      const painted = paintedScene(scene.solids, lines, seen, { axis, side, at });
+      const corners = painted.flatMap((one) => (one.kind === 'face' ? one.rings.flat() : []));
+      expect(corners.length).toBeGreaterThan(0);
+      expect(Math.max(...corners.map(beyond))).toBeLessThan(1e-6);
+      const ends = painted.flatMap((one) => (one.kind === 'line' && one.mark === 'arrow' ? one.ends : []));
+      expect(Math.max(...ends.map(beyond))).toBeCloseTo(50, 9);
+    }
+  });
 });

@@ -43,6 +43,21 @@ describe('useSteps', () => {
     }
   });
 
+  test('useSteps: bits and depths are told as the shop reads them', () => {
+    const wordsIn = (unit: 'in' | 'mm') =>
+      all.flatMap(({ fit, jig, machine, uses, fastening }) => {
+        if (fastening === null || fastening.holes === null || fastening.places.length === 0) return [];
+        const scene = seatScene({ fit, jig, machine, box: BOX, uses, fastening, unit });
+        return scene?.steps.find(({ id }) => id === 'drill')?.words ?? [];
+      });
+    const [inches, mm] = [wordsIn('in'), wordsIn('mm')];
+    expect(Math.min(inches.length, mm.length)).toBeGreaterThan(0);
+    for (const words of inches)
+      expect(words).toMatch(/pilot holes of .*\d" from inside .* depth stop \S.*" from/);
+    for (const words of mm)
+      expect(words).toMatch(/pilot holes of [\d.]+ mm from inside .* depth stop [\d.]+ mm from/);
+  });
+
   test('useSteps: what moves ends in its seat, but for the jig that is lifted off', () => {
     for (const { scene } of all) {
       for (const step of scene.steps) {

@@ -33,12 +33,13 @@ export function Seat() {
     if (fit === undefined || jig === undefined) return null;
     const own = (uses ?? []).filter((use) => use.rowId === rowId && use.jigId === jig.id);
     if (own.length > 0) {
-      return seatScene({ fit, jig, uses: own, machine, box: standard.box, fastening: fastening ?? null });
+      const { box } = standard;
+      return seatScene({ fit, jig, uses: own, machine, box, fastening: fastening ?? null, unit });
     }
     const aid = (aids ?? []).find((one) => one.rowId === rowId && one.jigId === jig.id);
     return aid === undefined || fastening === undefined
       ? null
       : aidScene({ fastening, jig, corner: aid.corner, standard, machine });
-  }, [fit, jig, uses, aids, rowId, machine, standard, fastening]);
+  }, [fit, jig, uses, aids, rowId, machine, standard, fastening, unit]);
   return <SeatView scene={scene} unit={unit} reducedMotion={reducedMotion} onFrame={markPicture} />;
 }
