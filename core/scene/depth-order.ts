@@ -19,13 +19,13 @@ const TOUCH = 0.02;
 export const nearnessOf = ({ nearness }: Flat, point: Point): number => heightAt(nearness, point);
 
 /** The part of a flat thing where a slope is above 0. */
-export type KeepPart<T extends Flat> = (flat: T, slope: Slope) => T;
+type KeepPart<T extends Flat> = (flat: T, slope: Slope) => T;
 
 /**
  * The order in which to draw flat things one over another, the farthest first, so that each is hidden by what stands
  * before it (the painter's algorithm; Newell, Newell and Sancha 1972, from memory). What is before another here and
- * behind it there is drawn in two parts. They may touch and not run into one another. Of things that hide one another
- * in a ring, as sticks that lean on one another do, some one is drawn first.
+ * behind it there, as where a bit runs into wood, is drawn in two parts; a line is drawn whole. Of things that hide one
+ * another in a ring, as sticks that lean on one another do, some one is drawn first.
  */
 export function depthOrder<T extends Flat>(flats: readonly T[], keep: KeepPart<T>): readonly T[] {
   const parts = [...flats];

@@ -1,4 +1,5 @@
 import { useEffect } from 'react';
+import { late } from '../late.tsx';
 import { useProgram } from '../store/use-program.ts';
 import { listenForOffers } from '../transport/notices.ts';
 import { listenForDrops, openDropped } from '../transport/open-dropped.ts';
@@ -7,7 +8,6 @@ import './app.css';
 import { Bench } from './Bench.tsx';
 import { offerKept, open, openAfterLeaving } from './document-actions.ts';
 import { keepWork } from './keep-work.ts';
-import { late } from '../late.tsx';
 import { Question } from './Question.tsx';
 import { StatusLine } from './StatusLine.tsx';
 import { TopBar } from './TopBar.tsx';

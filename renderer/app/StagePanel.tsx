@@ -1,8 +1,8 @@
 import type { ComponentType } from 'react';
+import { late } from '../late.tsx';
 import type { StageName } from '../store/types.ts';
 import { useProgram } from '../store/use-program.ts';
 import { ActionButton } from './ActionButton.tsx';
-import { late } from '../late.tsx';
 
 /** What is looked at: the jig in its seat, the cabinet, or a flat part. */
 export function StagePanel() {

@@ -2,7 +2,7 @@ import { useCallback, useEffect, useState } from 'react';
 import { canDraw, isReady } from './picture-canvas.ts';
 
 /** What a seat is drawn with. It takes a while to find out whether it can be drawn in space. */
-export type Means = 'not yet known' | 'space' | 'flat';
+type Means = 'not yet known' | 'space' | 'flat';
 
 /**
  * What the seat is drawn with, and whether it has been drawn in space. It is asked when the seat has been drawn flat,

@@ -3,7 +3,7 @@ import type { FromWorker, Port, ToWorker } from './messages.ts';
 let worker: Worker | null = null;
 
 /** The page's one worker, started the first time; what is posted before it listens waits for it. */
-export const startWorker = (): Worker =>
+const startWorker = (): Worker =>
   (worker ??= new Worker(new URL('./design.worker.ts', import.meta.url), { type: 'module' }));
 
 /** ms. A worker that has not begun by then begins while the page is being built. */
