@@ -11,6 +11,7 @@ export default defineConfig({
     // Machines differ and are shared: a test that hangs is stopped, one that is slow is not.
     testTimeout: 240_000,
     hookTimeout: 240_000,
+    expect: { poll: { timeout: 120_000 } },
     // Two cores are kept busy: while one file waits for another program, the next one runs.
     maxWorkers: 2,
     reporters: ['default', './tests/reporters/closing-line.ts'],

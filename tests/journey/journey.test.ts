@@ -19,7 +19,6 @@ let page: Page;
 beforeAll(async () => {
   program = await startProgram();
   ({ page } = program);
-  page.setDefaultTimeout(15_000);
 }, 180_000);
 
 afterAll(() => program.close());
@@ -45,7 +44,7 @@ const HEADERS = [
 ];
 
 const shows = (row: number, header: string, text: string) =>
-  expect.poll(() => cell(row, header).textContent(), { timeout: 20_000 }).toBe(text);
+  expect.poll(() => cell(row, header).textContent()).toBe(text);
 
 const press = (name: string | RegExp) =>
   page
@@ -78,9 +77,9 @@ describe('the whole job in the browser host', () => {
     await shows(1, 'Bottom overhang', '11/16"');
     await shows(4, 'Bottom overhang', '2"');
     await expect.poll(() => page.getByRole('heading', { name: 'Reading room / R1 / top' }).count()).toBe(1);
-    await expect.poll(() => page.locator('canvas').count(), { timeout: 30_000 }).toBeGreaterThan(0);
+    await expect.poll(() => page.locator('canvas').count()).toBeGreaterThan(0);
     const left = page.getByText('Cabinet left').filter({ visible: true });
-    await expect.poll(() => left.count(), { timeout: 30_000 }).toBeGreaterThan(0);
+    await expect.poll(() => left.count()).toBeGreaterThan(0);
   });
 
   test('an edit is seen at once in the table, the readout and the seat, and can be taken back', async () => {
@@ -125,7 +124,7 @@ describe('the whole job in the browser host', () => {
     await press('Show the cabinet');
     await expect.poll(() => page.getByRole('heading', { name: 'Cabinet', exact: true }).count()).toBe(1);
     await press('Show the part');
-    await expect.poll(() => page.locator('svg path').count(), { timeout: 20_000 }).toBeGreaterThan(3);
+    await expect.poll(() => page.locator('svg path').count()).toBeGreaterThan(3);
     await press('Show the seat');
   });
 
@@ -148,7 +147,7 @@ describe('the whole job in the browser host', () => {
       await page.getByRole('checkbox', { name: new RegExp(`^${id} bottom fence`) }).check();
     }
     await page.getByRole('checkbox', { name: /^SVG/ }).uncheck();
-    const download = page.waitForEvent('download', { timeout: 120_000 });
+    const download = page.waitForEvent('download');
     await page
       .getByRole('main')
       .getByRole('button', { name: /write|start/i })
@@ -203,7 +202,7 @@ describe('the whole job in the browser host', () => {
     await again.getByRole('button', { name: 'Open…' }).click();
     await (await chooser).setFiles(saved);
     const height = again.getByRole('row').nth(1).getByRole('gridcell').nth(HEADERS.indexOf('Opening height'));
-    await expect.poll(() => height.textContent(), { timeout: 20_000 }).toBe('6 1/4');
+    await expect.poll(() => height.textContent()).toBe('6 1/4');
     await again.close();
   });
 
@@ -219,8 +218,8 @@ describe('the whole job in the browser host', () => {
     await (await chooser).setFiles(csv);
     const state = (row: number) => again.getByRole('row').nth(row).getByRole('gridcell').first();
     // The demo order, open until then, has no fault.
-    await expect.poll(() => state(2).textContent(), { timeout: 20_000 }).toBe('✕fault');
-    await expect.poll(() => state(1).textContent(), { timeout: 20_000 }).toBe('✓fits');
+    await expect.poll(() => state(2).textContent()).toBe('✕fault');
+    await expect.poll(() => state(1).textContent()).toBe('✓fits');
     await again.close();
   });
 

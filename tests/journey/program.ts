@@ -39,6 +39,8 @@ export async function startProgram(): Promise<Program> {
     reducedMotion: 'reduce',
     acceptDownloads: true,
   });
+  // A step is slow on a machine with other work; one that never comes is stopped.
+  context.setDefaultTimeout(120_000);
   const problems: string[] = [];
   const openPage = async (): Promise<Page> => {
     const page = await context.newPage();
