@@ -3,6 +3,7 @@ import { resolve } from 'node:path';
 import { defineConfig } from 'vite';
 import { beginFirst } from './renderer/build/begin-first.ts';
 import { BEGIN, SEAT } from './renderer/build/files-of-modules.ts';
+import { writeFirstScreen } from './renderer/build/first-screen.ts';
 import { readConstants } from './renderer/build/read-constants.ts';
 import { releasePapers } from './electron/release/release-papers.ts';
 
@@ -12,7 +13,7 @@ const { papers, worker } = releasePapers();
 export default defineConfig({
   logLevel: 'warn',
   root: resolve(import.meta.dirname, 'renderer'),
-  plugins: [readConstants(), react(), beginFirst, papers],
+  plugins: [readConstants(), writeFirstScreen(), react(), beginFirst, papers],
   worker: { format: 'es', plugins: () => [readConstants(), worker] },
   build: {
     target: 'chrome140',

@@ -35,10 +35,15 @@ const Screws = late(async () => (await import('./stages/Screws.tsx')).Screws, DR
 const Gaps = late(async () => (await import('./stages/Gaps.tsx')).Gaps, DRAWING);
 
 /** Each is loaded when it is first looked at, so that the order's table does not wait for it. */
-const STAGES: Readonly<Record<StageName, { readonly title: string; readonly Stage: ComponentType }>> = {
+const STAGES = {
   seat: { title: 'Seat', Stage: Seat },
   cabinet: { title: 'Cabinet', Stage: Cabinet },
   part: { title: 'Part', Stage: Part },
   screw: { title: 'Screws', Stage: Screws },
   gaps: { title: 'Gaps', Stage: Gaps },
+} as const satisfies Readonly<Record<StageName, { readonly title: string; readonly Stage: ComponentType }>>;
+
+/** Ends when a stage can be shown without a wait. */
+export const stageLoaded = async (stage: StageName): Promise<void> => {
+  await STAGES[stage].Stage.load();
 };

@@ -1,2 +1,2 @@
 /** Whether keys are those of a Mac. */
-export const IS_MAC = navigator.platform.startsWith('Mac');
+export const IS_MAC = typeof navigator === 'object' && navigator.platform.startsWith('Mac');

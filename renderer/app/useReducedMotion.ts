@@ -1,13 +1,17 @@
 import { useSyncExternalStore } from 'react';
 
-const query = matchMedia('(prefers-reduced-motion: reduce)');
-
 /** Whether the person at the screen asked the system for less motion. */
 export const useReducedMotion = (): boolean =>
   useSyncExternalStore(
-    (changed) => {
-      query.addEventListener('change', changed);
-      return () => query.removeEventListener('change', changed);
-    },
-    () => query.matches,
+    watch,
+    () => query().matches,
+    () => false,
   );
+
+const query = (): MediaQueryList => matchMedia('(prefers-reduced-motion: reduce)');
+
+function watch(changed: () => void): () => void {
+  const watched = query();
+  watched.addEventListener('change', changed);
+  return () => watched.removeEventListener('change', changed);
+}

@@ -12,7 +12,7 @@ import { pixelsPerMm } from './look.ts';
 import { CONTACT_HATCH, CUT_HATCH, type Palette } from './palette.ts';
 import type { PictureProps } from './space/SpaceSeat.tsx';
 
-type FlatSeatProps = Omit<PictureProps, 'onLost'>;
+export type FlatSeatProps = Omit<PictureProps, 'onLost'>;
 
 type Stroke = readonly [color: Exclude<keyof Palette, 'fill'>, width: number, dash?: number];
 
@@ -44,7 +44,13 @@ export function FlatSeat({ scene, sight, showing, palette, room, onFrame }: Flat
   useEffect(onFrame);
   const place = `translate(${room.width / 2} ${room.height / 2}) scale(${by} ${-by}) translate(${-middle.x} ${-middle.y})`;
   return (
-    <svg className="seat-flat" width={room.width} height={room.height} aria-hidden="true">
+    <svg
+      className="seat-flat"
+      width={room.width}
+      height={room.height}
+      viewBox={`0 0 ${room.width} ${room.height}`}
+      aria-hidden="true"
+    >
       <defs>
         <HatchPattern id="seat-contact" hatch={CONTACT_HATCH} ink={palette.contact} by={by} />
         {showing.cutAt === null

@@ -17,17 +17,21 @@ export function LabelLayer({ labels, layer }: LabelLayerProps) {
             <path key={id} data-leader={id} />
           ))}
       </svg>
-      {labels.map(({ id, kind, words, figure }) => (
-        <span key={id} data-label={id} className={`seat-label seat-label-${kind}`}>
-          {words}
-          {figure === undefined ? null : (
-            <>
-              {' '}
-              <b>{figure}</b>
-            </>
-          )}
-        </span>
+      {labels.map((label) => (
+        <LabelWords key={label.id} label={label} />
       ))}
     </div>
   );
 }
+
+export const LabelWords = ({ label: { id, kind, words, figure } }: { readonly label: SeatLabel }) => (
+  <span data-label={id} className={`seat-label seat-label-${kind}`}>
+    {words}
+    {figure === undefined ? null : (
+      <>
+        {' '}
+        <b>{figure}</b>
+      </>
+    )}
+  </span>
+);

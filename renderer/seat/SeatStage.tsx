@@ -1,9 +1,9 @@
-import { useCallback, useMemo, useReducer, useRef } from 'react';
+import { useCallback, useContext, useMemo, useReducer, useRef } from 'react';
 import type { Showing } from '../../core/scene/shown-seat.ts';
 import type { SeatScene } from '../../core/scene/types.ts';
 import { useRoom } from '../drawing/useRoom.ts';
 import { late } from '../late.tsx';
-import { FlatSeat } from './FlatSeat.tsx';
+import { BuiltPicture } from './built-picture.ts';
 import { LabelLayer } from './LabelLayer.tsx';
 import { LeftCompass } from './LeftCompass.tsx';
 import { sightOf } from './look.ts';
@@ -16,6 +16,7 @@ import { FIRST_STATE, seatReducer } from './seat-state.ts';
 import type { SeatViewProps } from './SeatView.tsx';
 import { ShowControls } from './ShowControls.tsx';
 import { StepControls } from './StepControls.tsx';
+import { StillPicture } from './StillPicture.tsx';
 import { useMeans } from './useMeans.ts';
 import { usePointerLook } from './usePointerLook.ts';
 import { useStepTime } from './useStepTime.ts';
@@ -60,6 +61,7 @@ export function SeatStage({ scene, unit, reducedMotion, onFrame }: SeatStageProp
     [step, share, apart, cutAt, zones],
   );
   usePlacedLabels({ labels, layer, sight, room });
+  const Built = useContext(BuiltPicture);
   const { means, isDrawn, drawn, lost, tryAgain } = useMeans();
   const onFlat = useCallback(() => onFrame?.('flat'), [onFrame]);
   const onSpace = useCallback(() => {
@@ -88,7 +90,15 @@ export function SeatStage({ scene, unit, reducedMotion, onFrame }: SeatStageProp
           {room === null || means !== 'space' ? null : (
             <SpaceSeat {...picture} room={room} onLost={lost} onFrame={onSpace} />
           )}
-          {room === null || isDrawn ? null : <FlatSeat {...picture} room={room} onFrame={onFlat} />}
+          {Built === null ? null : <Built scene={scene} sight={sight} showing={showing} labels={labels} />}
+          {room === null || isDrawn ? null : (
+            <StillPicture
+              {...picture}
+              room={room}
+              onFrame={onFlat}
+              isUntouched={state === FIRST_STATE && means !== 'flat'}
+            />
+          )}
           <LabelLayer labels={labels} layer={layer} />
           <LeftCompass sight={sight} />
           <p className="seat-fixed seat-legend">

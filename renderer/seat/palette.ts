@@ -1,7 +1,7 @@
 import type { Material } from '../../core/scene/types.ts';
 import { between } from './colour.ts';
 import type { Hatch } from './hatch.ts';
-import type { Tokens } from './useTokens.ts';
+import type { Tokens } from './tokens.ts';
 
 /** The colours of the picture, from those of the page. */
 export interface Palette {

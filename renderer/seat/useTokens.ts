@@ -1,23 +1,7 @@
 import { useMemo, useSyncExternalStore } from 'react';
-
-const NAMES = [
-  'panel',
-  'ink',
-  'ink-soft',
-  'line-strong',
-  'accent',
-  'wood-front',
-  'wood-box',
-  'jig',
-  'contact',
-  'dimension',
-  'warning',
-] as const;
-
-export type TokenName = (typeof NAMES)[number];
-
-/** The value of a colour of the page. */
-export type Tokens = (name: TokenName) => string;
+import { preferredTheme } from '../store/preferred-theme.ts';
+import type { ThemeName } from '../store/types.ts';
+import { inTheme, TOKENS, type Tokens } from './tokens.ts';
 
 /** The theme is an attribute of the page; it may change at any time. */
 function watch(changed: () => void): () => void {
@@ -28,14 +12,19 @@ function watch(changed: () => void): () => void {
 
 function read(): string {
   const style = getComputedStyle(document.documentElement);
-  return NAMES.map((name) => style.getPropertyValue(`--${name}`).trim()).join('|');
+  const theme = themeOf(style.colorScheme);
+  return TOKENS.map((name) => inTheme(style.getPropertyValue(`--${name}`).trim(), theme)).join('|');
 }
+
+/** A page that names no theme has the system's. */
+const themeOf = (scheme: string): ThemeName =>
+  scheme === 'light' || scheme === 'dark' ? scheme : preferredTheme();
 
 /** The colours of the page as they are now, for what is not drawn by style sheets. */
 export function useTokens(): Tokens {
-  const text = useSyncExternalStore(watch, read);
+  const text = useSyncExternalStore(watch, read, () => '');
   return useMemo(() => {
     const values = text.split('|');
-    return (name) => values[NAMES.indexOf(name)] ?? '';
+    return (name) => values[TOKENS.indexOf(name)] ?? '';
   }, [text]);
 }

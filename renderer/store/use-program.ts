@@ -1,7 +1,8 @@
 import { create } from 'zustand';
 import { demoDraft } from './demo-draft.ts';
+import { preferredTheme } from './preferred-theme.ts';
 import { openedState } from './transitions.ts';
-import type { ProgramState, ThemeName, ViewSettings } from './types.ts';
+import type { ProgramState, ViewSettings } from './types.ts';
 
 const startView = (): ViewSettings => ({
   page: 'bench',
@@ -11,11 +12,9 @@ const startView = (): ViewSettings => ({
   onlyAttention: false,
 });
 
-/** What the system prefers; light where nobody can tell. */
-const preferredTheme = (): ThemeName =>
-  typeof matchMedia === 'function' && matchMedia('(prefers-color-scheme: dark)').matches ? 'dark' : 'light';
-
 /** The state of the program as a hook: `useProgram((state) => state.selection)`. Changed by `changes.ts` only. */
-export const useProgram = create<ProgramState>()(() =>
-  openedState(demoDraft(), { name: null, handle: null }, startView()),
-);
+export const useProgram = create<ProgramState>()((_set, _get, store) => {
+  // The page as it is built is drawn of the state as it is; no page takes over what was drawn elsewhere.
+  store.getInitialState = store.getState;
+  return openedState(demoDraft(), { name: null, handle: null }, startView());
+});

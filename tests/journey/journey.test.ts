@@ -6,6 +6,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { hookedReach, measuredPart } from '../measure/overhangs.ts';
 import { readWithDxfParser } from '../readers/dxf-parser.ts';
+import { firstScreenJourney } from './first-screen-journey.ts';
 import { firstScripts, kilobytes } from './first-scripts.ts';
 import { jigPlanJourney } from './jig-plan-journey.ts';
 import { startProgram, type Program } from './program.ts';
@@ -224,6 +225,7 @@ describe('the whole job in the browser host', () => {
   });
 
   jigPlanJourney(() => program);
+  firstScreenJourney(() => program);
 
   test('cells of a spreadsheet are pasted, new rows with them', async () => {
     const before = Number(await page.getByRole('grid').getAttribute('aria-rowcount'));

@@ -2,8 +2,15 @@ import { execFileSync, spawn, type ChildProcess } from 'node:child_process';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { Browser, BrowserContext, Page } from 'playwright-core';
+import type { Browser, BrowserContext, BrowserContextOptions, Page } from 'playwright-core';
 import { launchBrowser } from '../readers/browser.ts';
+
+/** How the program is looked at, unless a test says otherwise. */
+const LOOK = {
+  viewport: { width: 1440, height: 900 },
+  colorScheme: 'light',
+  reducedMotion: 'reduce',
+} as const satisfies BrowserContextOptions;
 
 const ROOT = join(import.meta.dirname, '../..');
 
@@ -15,6 +22,9 @@ export interface Program {
   readonly problems: readonly string[];
   /** Another tab of the same program. */
   readonly reopen: () => Promise<Page>;
+  /** A window with settings of its own, empty; and where the program is to be opened in it. */
+  readonly window: (options: BrowserContextOptions) => Promise<Page>;
+  readonly address: string;
   readonly close: () => Promise<void>;
 }
 
@@ -33,12 +43,7 @@ export async function startProgram(): Promise<Program> {
   });
   const address = await addressOf(host);
   const browser: Browser = await launchBrowser();
-  const context: BrowserContext = await browser.newContext({
-    viewport: { width: 1440, height: 900 },
-    colorScheme: 'light',
-    reducedMotion: 'reduce',
-    acceptDownloads: true,
-  });
+  const context: BrowserContext = await browser.newContext({ ...LOOK, acceptDownloads: true });
   // A step is slow on a machine with other work; one that never comes is stopped.
   context.setDefaultTimeout(120_000);
   const problems: string[] = [];
@@ -49,10 +54,12 @@ export async function startProgram(): Promise<Program> {
       if (message.type() === 'error') problems.push(message.text());
     });
     await page.goto(address);
-    await page.getByRole('grid').waitFor();
+    await isRunning(page);
     return page;
   };
   return {
+    window: async (options) => (await browser.newContext({ ...LOOK, ...options })).newPage(),
+    address,
     page: await openPage(),
     folder,
     problems,
@@ -64,6 +71,10 @@ export async function startProgram(): Promise<Program> {
     },
   };
 }
+
+/** Ends when the program has taken the place of the screen that the page is built with. */
+const isRunning = (page: Page): Promise<void> =>
+  page.locator('#root > :not([inert])').getByRole('grid').waitFor();
 
 /** The address that the host prints. */
 const addressOf = (host: ChildProcess): Promise<string> =>

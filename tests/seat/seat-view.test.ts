@@ -4,6 +4,7 @@ import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import type { SeatScene } from '../../core/scene/types.ts';
 import { axeFindings } from '../readers/axe.ts';
 import { launchBrowser } from '../readers/browser.ts';
+import { coloursOf, unlike } from '../readers/png-colours.ts';
 import { demoScenes, SOME } from '../scene/demo-scenes.ts';
 import {
   buildSeatPage,
@@ -14,7 +15,6 @@ import {
   type BuiltFile,
   type SeatPage,
 } from './seat-page.ts';
-import { coloursOf, unlike } from './png-colours.ts';
 
 let files: readonly BuiltFile[] = [];
 let browser: Browser | null = null;

@@ -33,17 +33,15 @@ export function unlike(one: Buffer, other: Buffer): number {
   const [a, b] = [pixelsOf(one), pixelsOf(other)];
   if (a.width !== b.width || a.height !== b.height) throw new Error('the pictures are not of one size');
   const { width, height } = a;
+  const differs = (from: number, to: number, channel: number): boolean =>
+    Math.abs((a.data[from * a.channels + channel] ?? 0) - (b.data[to * b.channels + channel] ?? 0)) > SAME;
   const isLike = (from: number, to: number): boolean =>
-    [0, 1, 2].every(
-      (channel) =>
-        Math.abs((a.data[from * a.channels + channel] ?? 0) - (b.data[to * b.channels + channel] ?? 0)) <=
-        SAME,
-    );
+    !(differs(from, to, 0) || differs(from, to, 1) || differs(from, to, 2));
+  const near = [0, -1, 1, -width, width, -width - 1, -width + 1, width - 1, width + 1];
   let count = 0;
   for (let y = 1; y < height - 1; y += 1) {
     for (let x = 1; x < width - 1; x += 1) {
       const at = y * width + x;
-      const near = [0, -1, 1, -width, width, -width - 1, -width + 1, width - 1, width + 1];
       if (!near.some((off) => isLike(at, at + off))) count += 1;
     }
   }
