@@ -16,7 +16,12 @@ export interface Flat {
 /** mm. What is no nearer than this touches; a line that touches a face is drawn on it. */
 const TOUCH = 0.02;
 
-export const nearnessOf = ({ nearness }: Flat, point: Point): number => heightAt(nearness, point);
+/** A flat thing in an order. */
+export interface Placed<T> {
+  readonly flat: T;
+  /** Index in the order of the first after it that stands over it; the order's length where none does. */
+  readonly until: number;
+}
 
 /** The part of a flat thing where a slope is above 0. */
 type KeepPart<T extends Flat> = (flat: T, slope: Slope) => T;
@@ -27,7 +32,7 @@ type KeepPart<T extends Flat> = (flat: T, slope: Slope) => T;
  * behind it there, as where a bit runs into wood, is drawn in two parts; a line is drawn whole. Of things that hide one
  * another in a ring, as sticks that lean on one another do, some one is drawn first.
  */
-export function depthOrder<T extends Flat>(flats: readonly T[], keep: KeepPart<T>): readonly T[] {
+export function depthOrder<T extends Flat>(flats: readonly T[], keep: KeepPart<T>): readonly Placed<T>[] {
   const parts = [...flats];
   /** For each part those before it in the list that it hides, and those that hide it. */
   const hides: (readonly number[])[] = [];
@@ -63,19 +68,29 @@ function sorted<T>(
   parts: readonly T[],
   hides: readonly (readonly number[])[],
   hidden: readonly (readonly number[])[],
-): readonly T[] {
+): readonly Placed<T>[] {
   const behind = hides.map((over) => [...over]);
   for (const [index, under] of hidden.entries()) for (const other of under) behind[other]?.push(index);
-  const order: T[] = [];
+  const order: number[] = [];
   const begun = new Set<number>();
   const draw = (index: number): void => {
     if (begun.has(index)) return;
     begun.add(index);
     for (const other of behind[index] ?? []) draw(other);
-    order.push(...parts.slice(index, index + 1));
+    order.push(index);
   };
   for (const index of parts.keys()) draw(index);
-  return order;
+  const placeOfPart = new Map(order.map((index, place) => [index, place]));
+  const until = parts.map(() => order.length);
+  for (const [place, index] of order.entries()) {
+    for (const other of behind[index] ?? []) {
+      // In a ring something is drawn before what it stands over.
+      if ((placeOfPart.get(other) ?? place) < place) until[other] = Math.min(until[other] ?? place, place);
+    }
+  }
+  return order.flatMap((index) =>
+    parts.slice(index, index + 1).map((flat) => ({ flat, until: until[index] ?? 0 })),
+  );
 }
 
 const differenceOf = (a: Slope, b: Slope): Slope => ({

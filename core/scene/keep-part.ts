@@ -1,7 +1,9 @@
 import type { Point } from '../geometry/types.ts';
 import type { Vec3 } from '../jigs/types.ts';
-import type { FlatLine } from './line-visibility.ts';
 import { add, scale } from './vec.ts';
+
+/** A line in the plane of a picture, mm. */
+export type FlatLine = readonly [Point, Point];
 
 /** A length, mm, that changes evenly over the plane of a picture: `x * point.x + y * point.y + at`. */
 export interface Slope {

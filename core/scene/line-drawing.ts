@@ -1,21 +1,27 @@
 import { line, point, text } from '../files/paper/page/draw.ts';
 import { STROKES } from '../files/paper/page/strokes.ts';
-import type { PaperDrawing, PaperItem } from '../files/paper/page/types.ts';
-import { difference, intersection } from '../geometry/boolean.ts';
-import type { Bounds } from '../geometry/measure.ts';
+import type { ContourItem, PaperDrawing, PaperItem, Stroke } from '../files/paper/page/types.ts';
 import { polygon } from '../geometry/polygon.ts';
-import { clockwise, counterClockwise } from '../geometry/orient.ts';
-import type { ClosedContour, PathContour } from '../geometry/types.ts';
+import { distance } from '../geometry/vector.ts';
+import type { Contour, Point } from '../geometry/types.ts';
 import type { LengthUnit } from '../units/unit.ts';
 import { dimensionText } from './dimensions.ts';
-import { nearnessOf } from './depth-order.ts';
 import { directionsOf, type Directions } from './directions.ts';
-import { inPicture, seenSolid, uniqueLines, type Face } from './line-faces.ts';
-import { visibleParts, type FlatLine } from './line-visibility.ts';
+import { inPicture } from './line-faces.ts';
+import { paintedScene } from './painted-scene.ts';
 import type { SeatScene, StandardView } from './types.ts';
 
-/** Grey of the jig, so that it stands out from front and box. */
-const JIG = 0.84;
+/** mm on paper, so that no gap is seen between two faces of one colour. */
+const SEAM = 0.05;
+
+/** A grey that hides what has been drawn before it. */
+const opaque = (grey: number) => ({ fill: grey, stroke: { width: SEAM, grey } });
+
+/** The jig stands out from front and box. */
+const [JIG, WOOD] = [opaque(0.84), opaque(1)];
+
+/** mm. */
+const MEET = 0.001;
 
 /** How much more is shown than a view asks for, for the words; and the least height, as a share of the width. */
 const ROOM = 1.15;
@@ -28,34 +34,32 @@ const BELOW = 14;
 const TEXT = 3;
 
 /**
- * A seat as a line drawing for paper: hidden lines removed, the jig grey, the overhangs that it sets and the
- * arrow to the cabinet's left with their words. From the same solids as the view on the screen; 1 mm of the
+ * A seat as a line drawing for paper: what is before something hides it, the jig grey, the overhangs that it sets and
+ * the arrow to the cabinet's left with their words. From the same solids as the view on the screen; 1 mm of the
  * drawing is 1 mm of the picture's plane.
  */
 export function lineDrawing(scene: SeatScene, view: StandardView, unit: LengthUnit): PaperDrawing {
   const seen = directionsOf(view);
-  const parts = scene.solids.map((solid) => ({ solid, ...seenSolid(solid, seen) }));
-  // A ghost is there to be seen past: it hides nothing, and its lines are faint.
-  const faces = parts.filter(({ solid }) => !solid.ghost).flatMap((part) => part.faces);
   const frame = frameOf(view, seen);
-  const clip = (items: readonly PaperItem[]): PaperItem => ({
-    kind: 'group',
-    origin: { x: 0, y: 0 },
-    scale: { x: 1, y: 1 },
-    clip: frame,
-    items,
-  });
+  const jig = new Set(scene.solids.filter(({ group }) => group === 'jig').map(({ id }) => id));
   return {
     frame,
     items: [
-      clip([
-        ...jigFill(faces),
-        ...parts.flatMap(({ solid, edges }): readonly PaperItem[] => {
-          const stroke = solid.ghost ? STROKES.faint : solid.group === 'jig' ? STROKES.cut : STROKES.thin;
-          const lines = uniqueLines(edges, seen).flatMap((edge) => visibleParts(edge, faces, seen));
-          return lines.length === 0 ? [] : [{ kind: 'contour', contours: lines.map(pathOf), stroke }];
-        }),
-      ]),
+      {
+        kind: 'group',
+        origin: { x: 0, y: 0 },
+        scale: { x: 1, y: 1 },
+        clip: frame,
+        items: runs(
+          paintedScene(scene.solids, [], seen).map((one) => {
+            if (one.kind === 'line')
+              return drawn([one.ends], one.mark === 'ghost' ? STROKES.faint : STROKES.thin);
+            const isJig = jig.has(one.solid);
+            if (one.kind === 'borders') return drawn(one.strokes, isJig ? STROKES.cut : STROKES.thin);
+            return { kind: 'contour', contours: one.rings.map(polygon), ...(isJig ? JIG : WOOD) };
+          }),
+        ),
+      },
       ...scene.dimensions.flatMap((dimension) => dimensionItems(dimension, seen, unit)),
       ...arrowItems(scene.cabinetLeft.arrow, seen),
     ],
@@ -68,73 +72,30 @@ function frameOf({ focus, half }: StandardView, seen: Directions): PaperDrawing[
   return { x: middle.x - across, y: middle.y - up, w: 2 * across, h: 2 * up };
 }
 
-const pathOf = (ends: FlatLine): PathContour => ({
-  kind: 'path',
-  vertices: ends.map(({ x, y }) => ({ x, y, bulge: 0 })),
+/** What is drawn alike, one after another, is one thing to draw: where faces overlap, borders come between. */
+function runs(items: readonly ContourItem[]): readonly ContourItem[] {
+  const found: ContourItem[] = [];
+  for (const item of items) {
+    const last = found.at(-1);
+    if (last === undefined || last.fill !== item.fill || last.stroke !== item.stroke) found.push(item);
+    else found.splice(-1, 1, { ...last, contours: [...last.contours, ...item.contours] });
+  }
+  return found;
+}
+
+const drawn = (strokes: readonly (readonly Point[])[], stroke: Stroke): ContourItem => ({
+  kind: 'contour',
+  contours: strokes.map(strokeContour),
+  stroke,
 });
 
-/** The jig's faces in grey, as far as nothing stands before them. */
-function jigFill(faces: readonly Face[]): readonly PaperItem[] {
-  const flat = faces.map((face): FlatFace => ({ face, area: areaOf(face) }));
-  const others = flat.filter(({ face }) => face.group !== 'jig');
-  const seenOf = (one: FlatFace): readonly ClosedContour[] =>
-    others
-      .filter((other) => standsBefore(other, one))
-      .reduce<readonly ClosedContour[]>(
-        (left, other) => (left.length === 0 ? left : difference(left, other.area).value),
-        one.area,
-      );
-  return flat
-    .filter(({ face }) => face.group === 'jig' && !face.inHole)
-    .map(seenOf)
-    .flatMap((area): readonly PaperItem[] =>
-      area.length === 0 ? [] : [{ kind: 'contour', contours: area, fill: JIG }],
-    );
+/** A stroke that closes has no ends, and so no notch where they would meet. */
+function strokeContour(points: readonly Point[]): Contour {
+  const [first, last] = [points[0], points.at(-1)];
+  return points.length > 3 && first !== undefined && last !== undefined && distance(first, last) < MEET
+    ? polygon(points.slice(0, -1))
+    : { kind: 'path', vertices: points.map(({ x, y }) => ({ x, y, bulge: 0 })) };
 }
-
-/** A face with what it covers of the picture. */
-interface FlatFace {
-  readonly face: Face;
-  readonly area: readonly ClosedContour[];
-}
-
-/**
- * Whether a face hides part of another. The faces of solids that do not run into one another are before or
- * behind in the whole of where they overlap, so any point in there tells.
- */
-function standsBefore({ face: other, area: cover }: FlatFace, { face, area }: FlatFace): boolean {
-  if (!meet(other.bounds, face.bounds)) return false;
-  const leads = cornerLeads(other, face);
-  if (leads.every((lead) => lead <= 0)) return false;
-  if (leads.every((lead) => lead > 0)) return true;
-  const [overlap] = intersection(area, cover).value;
-  if (overlap === undefined || overlap.kind === 'circle') return false;
-  const { length } = overlap.vertices;
-  const middle = point(
-    overlap.vertices.reduce((sum, { x }) => sum + x, 0) / length,
-    overlap.vertices.reduce((sum, { y }) => sum + y, 0) / length,
-  );
-  return nearnessOf(other, middle) > nearnessOf(face, middle);
-}
-
-/**
- * mm. How much nearer one face is than another at the corners of the box in which both can be; as faces are flat,
- * it is most and least there.
- */
-function cornerLeads(other: Face, face: Face): readonly number[] {
-  const { min, max } = face.bounds;
-  const xs = [Math.max(min.x, other.bounds.min.x), Math.min(max.x, other.bounds.max.x)];
-  const ys = [Math.max(min.y, other.bounds.min.y), Math.min(max.y, other.bounds.max.y)];
-  return xs.flatMap((x) => ys.map((y) => nearnessOf(other, { x, y }) - nearnessOf(face, { x, y })));
-}
-
-const meet = (a: Bounds, b: Bounds): boolean =>
-  a.min.x < b.max.x && b.min.x < a.max.x && a.min.y < b.max.y && b.min.y < a.max.y;
-
-const areaOf = ({ rings: [outline = [], ...holes] }: Face): readonly ClosedContour[] => [
-  counterClockwise(polygon(outline)),
-  ...holes.map((hole) => clockwise(polygon(hole))),
-];
 
 function dimensionItems(
   dimension: SeatScene['dimensions'][number],

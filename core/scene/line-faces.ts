@@ -4,15 +4,11 @@ import { boundsOfPoints } from '../geometry/measure.ts';
 import type { Point } from '../geometry/types.ts';
 import type { Flat } from './depth-order.ts';
 import type { Directions } from './directions.ts';
-import type { Group, Layer, Line, Solid } from './types.ts';
+import type { Layer, Line, Solid } from './types.ts';
 import { add, dot, scale } from './vec.ts';
 
 /** A flat face of a solid as it is seen. */
 export interface Face extends Flat {
-  readonly solid: string;
-  readonly group: Group;
-  /** It is a side of a hole. */
-  readonly inHole: boolean;
   /** Out of the wood, length 1. */
   readonly normal: Vec3;
   /** Those of its borders that are drawn: where it turns little into the next, none is. */
@@ -50,18 +46,6 @@ export const inPicture = (point: Vec3, { right, up }: Directions): Point => ({
   y: dot(point, up),
 });
 
-/** Each line once, and none that is seen end-on. */
-export function uniqueLines(lines: readonly Line[], seen: Directions): readonly Line[] {
-  const known = new Map<string, Line>();
-  for (const one of lines) {
-    const [a, b] = [inPicture(one[0], seen), inPicture(one[1], seen)];
-    if (Math.hypot(a.x - b.x, a.y - b.y) < 0.01) continue;
-    const ends = one.map(({ x, y, z }) => [x, y, z].map((value) => (value + 1e5).toFixed(3)).join(' '));
-    known.set(ends.sort().join(' to '), one);
-  }
-  return [...known.values()];
-}
-
 function layerFaces(
   solid: Solid,
   { outline, top = outline, holes, from, to }: Layer,
@@ -84,9 +68,9 @@ function layerFaces(
   return {
     faces: [
       ...caps.flatMap(({ rings, normal }) =>
-        faceOf(solid, { rings, normal, borders: rings.flatMap(ringLines), body }, seen, false),
+        faceOf({ rings, normal, borders: rings.flatMap(ringLines), body }, seen),
       ),
-      ...sides.flatMap((wall, index) =>
+      ...sides.flatMap((wall) =>
         wall.flatMap(({ side, facing, startDrawn }, place) => {
           if (!facing) return [];
           const next = wall[(place + 1) % wall.length];
@@ -96,7 +80,7 @@ function layerFaces(
             ...(startDrawn ? [side.start] : []),
             ...(next?.startDrawn === true ? [next.side.start] : []),
           ];
-          return faceOf(solid, { rings: [side.ring], normal: side.normal, borders, body }, seen, index > 0);
+          return faceOf({ rings: [side.ring], normal: side.normal, borders, body }, seen);
         }),
       ),
     ],
@@ -166,7 +150,6 @@ const sidesOf = ({
   });
 
 function faceOf(
-  solid: Solid,
   {
     rings,
     normal,
@@ -174,12 +157,8 @@ function faceOf(
     body,
   }: { readonly rings: readonly (readonly Vec3[])[] } & Pick<Face, 'normal' | 'borders' | 'body'>,
   seen: Directions,
-  inHole: boolean,
 ): readonly Face[] {
   return faceOn(rings, normal, seen).map((flat) => ({
-    solid: solid.id,
-    group: solid.group,
-    inHole,
     normal,
     borders,
     body,

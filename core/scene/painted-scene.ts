@@ -1,30 +1,38 @@
+import { groupBy } from '../collections/group-by.ts';
 import { boundsOfPoints } from '../geometry/measure.ts';
 import type { Point } from '../geometry/types.ts';
 import type { Vec3 } from '../jigs/types.ts';
 import { cutSolid } from './cut-solid.ts';
-import { depthOrder, type Flat } from './depth-order.ts';
+import { depthOrder, type Flat, type Placed } from './depth-order.ts';
 import type { Directions } from './directions.ts';
-import { keepLine, keepRing } from './keep-part.ts';
+import { keepLine, keepRing, type FlatLine } from './keep-part.ts';
 import { lightOn } from './light.ts';
 import { faceOn, inPicture, ringLines, seenSolid } from './line-faces.ts';
-import type { FlatLine } from './line-visibility.ts';
+import { polylines } from './polylines.ts';
 import type { Line, Material, Section, Solid } from './types.ts';
 import { dot } from './vec.ts';
 
-/**
- * A face to fill and then to border with lines, in mm of the picture's plane: outline and holes, even-odd, and how much
- * light is on it (`lightOn`).
- */
-export interface PaintedFace {
-  readonly kind: 'face';
+interface OfSolid {
   /** Its id. */
   readonly solid: string;
+  /** It is of where the solid is cut. */
+  readonly isCut: boolean;
+}
+
+/**
+ * A face to fill, in mm of the picture's plane: outline and holes, even-odd, and how much light is on it (`lightOn`).
+ */
+export interface PaintedFace extends OfSolid {
+  readonly kind: 'face';
   readonly material: Material;
   readonly light: number;
   readonly rings: readonly (readonly Point[])[];
-  readonly borders: readonly FlatLine[];
-  /** It is where the solid is cut. */
-  readonly isCut: boolean;
+}
+
+/** The borders of faces, as strokes of a pen, mm. They come after the faces that they border, so that none covers half of one. */
+export interface PaintedBorders extends OfSolid {
+  readonly kind: 'borders';
+  readonly strokes: readonly (readonly Point[])[];
 }
 
 /** A line, and what it is: an edge, one of a ghost, or what the picture's maker says it is. */
@@ -34,7 +42,10 @@ export interface PaintedLine<Mark extends string> {
   readonly ends: FlatLine;
 }
 
-export type Painted<Mark extends string> = PaintedFace | PaintedLine<Mark | 'edge' | 'ghost'>;
+export type Painted<Mark extends string> =
+  | PaintedFace
+  | PaintedBorders
+  | PaintedLine<Mark | 'edge' | 'ghost'>;
 
 export interface MarkedLine<Mark extends string> {
   readonly mark: Mark;
@@ -90,13 +101,41 @@ export function paintedScene<Mark extends string>(
           ...own.map((one) => keepPart(one, uncut(cut, one.nearness, seen))).filter(isSomething),
           ...solids.flatMap((solid) => cutFaces(solid, cut, seen)),
         ];
-  return depthOrder(
+  const order = depthOrder(
     [...left, ...lines.flatMap((one) => flatLine<Mark | 'edge' | 'ghost'>(one, seen))],
     keepPart,
   );
+  return withBorders(order);
 }
 
-type FlatFace = PaintedFace & Flat;
+/** Things in their order, and the borders of a face as late as may be: when something comes that stands over it. */
+function withBorders<Mark extends string>(
+  order: readonly Placed<Drawn<Mark>>[],
+): readonly (PaintedFace | PaintedBorders | PaintedLine<Mark>)[] {
+  const due = new Map<number, FlatFace[]>();
+  const bordersAt = (place: number): readonly PaintedBorders[] =>
+    [...groupBy(due.get(place) ?? [], ({ solid, isCut }) => `${solid} ${isCut}`).values()].flatMap((faces) =>
+      faces.slice(0, 1).map(({ solid, isCut }): PaintedBorders => ({
+        kind: 'borders',
+        solid,
+        isCut,
+        strokes: polylines(faces.flatMap(({ borders }) => borders)),
+      })),
+    );
+  return [
+    ...order.flatMap(({ flat, until }, place) => {
+      const borders = bordersAt(place);
+      if (flat.kind === 'face' && flat.borders.length > 0) due.set(until, [...(due.get(until) ?? []), flat]);
+      return [...borders, flat];
+    }),
+    ...bordersAt(order.length),
+  ];
+}
+
+interface FlatFace extends PaintedFace, Flat {
+  readonly rings: Flat['rings'];
+  readonly borders: readonly FlatLine[];
+}
 type Drawn<Mark extends string> = FlatFace | (PaintedLine<Mark> & Flat);
 
 const isSomething = ({ rings: [ring = []] }: Flat): boolean => ring.length > 1;

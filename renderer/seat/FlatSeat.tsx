@@ -2,7 +2,6 @@ import { useEffect, useMemo } from 'react';
 import type { Point } from '../../core/geometry/types.ts';
 import { directionsOf } from '../../core/scene/directions.ts';
 import { inPicture } from '../../core/scene/line-faces.ts';
-import type { FlatLine } from '../../core/scene/line-visibility.ts';
 import type { Painted } from '../../core/scene/painted-scene.ts';
 import { paintedSeat, type OverMark, type SeatMark } from '../../core/scene/painted-seat.ts';
 import type { Material } from '../../core/scene/types.ts';
@@ -98,29 +97,21 @@ interface Drawn {
 
 function Item({ item, palette, by }: Drawn & { readonly item: Painted<SeatMark> }) {
   if (item.kind === 'line') return <Strokes mark={item.mark} lines={[item.ends]} palette={palette} by={by} />;
-  const { material, light, rings, borders, isCut } = item;
+  if (item.kind === 'borders')
+    return <Strokes mark={item.isCut ? 'cut' : 'edge'} lines={item.strokes} palette={palette} by={by} />;
+  const { material, light, rings, isCut } = item;
   const fill = isCut ? `url(#seat-cut-${material})` : lit(palette.fill[material], light);
-  const mark = isCut ? 'cut' : 'edge';
-  const sides = rings.reduce((sum, ring) => sum + ring.length, 0);
-  // Most faces are bordered all round: one thing to draw in place of two.
-  if (borders.length === sides)
-    return <path d={ringsPath(rings)} fill={fill} {...strokeOf(mark, palette, by)} />;
-  return (
-    <>
-      <path d={ringsPath(rings)} fill={fill} stroke={fill} strokeWidth={SEAM / by} />
-      <Strokes mark={mark} lines={borders} palette={palette} by={by} />
-    </>
-  );
+  return <path d={ringsPath(rings)} fill={fill} stroke={fill} strokeWidth={SEAM / by} />;
 }
 
 interface StrokesProps extends Drawn {
   readonly mark: keyof typeof STROKES;
-  readonly lines: readonly FlatLine[];
+  readonly lines: readonly (readonly Point[])[];
 }
 
 function Strokes({ mark, lines, palette, by }: StrokesProps) {
   if (lines.length === 0) return null;
-  const d = lines.map(([a, b]) => `M${written(a)}L${written(b)}`).join('');
+  const d = lines.map((points) => `M${points.map(written).join('L')}`).join('');
   return <path d={d} {...strokeOf(mark, palette, by)} />;
 }
 

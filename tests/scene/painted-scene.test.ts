@@ -146,4 +146,35 @@ describe('a seat painted from the farthest to the nearest', () => {
       expect(Math.max(...ends.map(beyond))).toBeCloseTo(50, 9);
     }
   });
+
+  test('no face covers half of the border of another that it does not hide', () => {
+    const round = Array.from({ length: 24 }, (_, index) => {
+      const angle = (index * Math.PI) / 12;
+      return { x: 50 * Math.cos(angle), y: 50 * Math.sin(angle) };
+    });
+    const disc = (id: string, z: number): Solid => ({
+      id,
+      name: id,
+      group: 'jig',
+      material: 'jig',
+      pose: { origin: { x: 0, y: 0, z }, u: { x: 1, y: 0, z: 0 }, v: { x: 0, y: 1, z: 0 } },
+      layers: [{ outline: round, holes: [], from: 0, to: 10 }],
+      lines: [],
+      apart: { x: 0, y: 0, z: 0 },
+      ghost: false,
+    });
+    const seen = directionsOf({ azimuth: 300, elevation: 30 });
+    const kinds = (solids: readonly Solid[]) =>
+      paintedScene(solids, [], seen)
+        .map((one) => (one.kind === 'line' ? 'line' : `${one.kind} of ${one.solid}`))
+        .filter((kind, index, all) => kind !== all[index - 1]);
+    expect(kinds([disc('a', 0)])).toEqual(['face of a', 'borders of a']);
+    // Far above, and hiding nothing: in any order, borders at the end.
+    expect(kinds([disc('a', 0), disc('b', 1000)]).slice(-2)).toEqual(['borders of a', 'borders of b']);
+    // On top of it: the upper one hides the lower one's top and the borders of that.
+    const stacked = kinds([disc('a', 0), disc('b', 10)]);
+    expect(stacked[0]).toBe('face of a');
+    expect(stacked.indexOf('borders of a')).toBeLessThan(stacked.lastIndexOf('face of b'));
+    expect(stacked.at(-1)).toBe('borders of b');
+  });
 });

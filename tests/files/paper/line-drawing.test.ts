@@ -1,12 +1,14 @@
 import { readStandard } from '../../rules/read-standard.ts';
 import { describe, expect, test } from 'vitest';
+import { contains } from '../../../core/geometry/contains.ts';
 import { bounds } from '../../../core/geometry/measure.ts';
+import { polygon } from '../../../core/geometry/polygon.ts';
 import type { ContourItem, PaperItem } from '../../../core/files/paper/page/types.ts';
-import type { Solid } from '../../../core/scene/types.ts';
-import { directionsOf } from '../../../core/scene/directions.ts';
+import type { Line, Solid } from '../../../core/scene/types.ts';
+import { directionsOf, type Directions } from '../../../core/scene/directions.ts';
 import { lineDrawing } from '../../../core/scene/line-drawing.ts';
 import { seenSolid } from '../../../core/scene/line-faces.ts';
-import { visibleParts } from '../../../core/scene/line-visibility.ts';
+import { paintedScene } from '../../../core/scene/painted-scene.ts';
 import { seatScene } from '../../../core/scene/seat-scene.ts';
 import { planJigs } from '../../../core/jigs/plan.ts';
 import { readMachine } from '../../jigs/setups.ts';
@@ -40,9 +42,6 @@ const block = (id: string, from: readonly number[], to: readonly number[]): Soli
   };
 };
 
-const length = (parts: ReturnType<typeof visibleParts>): number =>
-  parts.reduce((sum, [a, b]) => sum + Math.hypot(b.x - a.x, b.y - a.y), 0);
-
 /** From the front, at the height of the bench: right is +x, up is +z. */
 const FRONT = directionsOf({ azimuth: -90, elevation: 0 });
 
@@ -58,56 +57,54 @@ describe('seenSolid', () => {
   });
 });
 
-describe('visibleParts', () => {
-  test('visibleParts leaves out just the stretch of a line that a block stands before', () => {
-    const { faces } = seenSolid(block('a', [40, 0, 0], [60, 10, 30]), FRONT);
-    const behind = visibleParts(
-      [
-        { x: 0, y: 50, z: 15 },
-        { x: 100, y: 50, z: 15 },
-      ],
-      faces,
-      FRONT,
-    );
-    expect(behind).toHaveLength(2);
-    expect(behind[0]?.[1].x).toBeCloseTo(40, 2);
-    expect(behind[1]?.[0].x).toBeCloseTo(60, 2);
-    expect(length(behind)).toBeCloseTo(80, 2);
+describe('lines among solids', () => {
+  /** Points of a line, as shares of it, that no face drawn later covers. */
+  const shownShares = (solid: Solid, seen: Directions, line: Line): readonly number[] => {
+    const painted = paintedScene([solid], [{ mark: 'tested', line }], seen);
+    const place = painted.findIndex((one) => one.kind === 'line' && one.mark === 'tested');
+    const one = painted[place];
+    if (one?.kind !== 'line') throw new Error('the line is not drawn');
+    const [a, b] = one.ends;
+    const later = painted.slice(place).flatMap((other) => (other.kind === 'face' ? [other.rings] : []));
+    return Array.from({ length: 199 }, (_, index) => (index + 1) / 200).filter((share) => {
+      const at = { x: a.x + share * (b.x - a.x), y: a.y + share * (b.y - a.y) };
+      return !later.some((rings) => rings.every((ring) => contains(polygon(ring), at)));
+    });
+  };
+
+  test('a line is hidden just where a block stands before it', () => {
+    const line = [
+      { x: 0, y: 50, z: 15 },
+      { x: 100, y: 50, z: 15 },
+    ] as const;
+    const shown = shownShares(block('a', [40, 0, 0], [60, 10, 30]), FRONT, line);
+    expect(shown.filter((share) => share > 0.4 && share < 0.6)).toEqual([]);
+    expect(shown.filter((share) => share < 0.4 || share > 0.6)).toHaveLength(158);
   });
 
-  test('visibleParts shows a line before a block, above it, and along its own edges', () => {
-    const { faces, edges } = seenSolid(block('a', [40, 0, 0], [60, 10, 30]), FRONT);
-    const line = (y: number, z: number) =>
-      visibleParts(
-        [
-          { x: 0, y, z },
-          { x: 100, y, z },
-        ],
-        faces,
-        FRONT,
-      );
-    expect(length(line(-5, 15))).toBeCloseTo(100, 6);
-    expect(length(line(50, 31))).toBeCloseTo(100, 6);
-    for (const edge of edges) {
-      const [a, b] = edge;
-      const whole = Math.hypot(b.x - a.x, b.z - a.z);
-      expect(length(visibleParts(edge, faces, FRONT))).toBeCloseTo(whole, 6);
+  test('a line before a block or above it is whole', () => {
+    const solid = block('a', [40, 0, 0], [60, 10, 30]);
+    for (const [y, z] of [
+      [-5, 15],
+      [50, 31],
+    ] as const) {
+      const shown = shownShares(solid, FRONT, [
+        { x: 0, y, z },
+        { x: 100, y, z },
+      ]);
+      expect(shown).toHaveLength(199);
     }
   });
 
-  test('visibleParts agrees with a slanted plane worked out by hand', () => {
+  test('a line on the floor behind a block is hidden as far as worked out by hand', () => {
     // Seen from 45 degrees above, a block of height 30 hides the floor behind it as far as its height.
     const seen = directionsOf({ azimuth: -90, elevation: 45 });
-    const { faces } = seenSolid(block('a', [-500, 0, 0], [500, 10, 30]), seen);
-    const parts = visibleParts(
-      [
-        { x: 0, y: 10, z: 0 },
-        { x: 0, y: 110, z: 0 },
-      ],
-      faces,
-      seen,
-    );
-    expect(length(parts) / Math.sin(Math.PI / 4)).toBeCloseTo(100 - 30, 2);
+    const shown = shownShares(block('a', [-500, 0, 0], [500, 10, 30]), seen, [
+      { x: 0, y: 10, z: 0 },
+      { x: 0, y: 110, z: 0 },
+    ]);
+    expect(shown.filter((share) => share < 0.3)).toEqual([]);
+    expect(shown.filter((share) => share > 0.3)).toHaveLength(139);
   });
 });
 
