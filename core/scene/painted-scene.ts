@@ -29,7 +29,10 @@ export interface PaintedFace extends OfSolid {
   readonly rings: readonly (readonly Point[])[];
 }
 
-/** The borders of faces, as strokes of a pen, mm. They come after the faces that they border, so that none covers half of one. */
+/**
+ * The borders of faces, as strokes of a pen, mm. They come after the faces that they border and those beside, so that
+ * none covers half of one.
+ */
 export interface PaintedBorders extends OfSolid {
   readonly kind: 'borders';
   readonly strokes: readonly (readonly Point[])[];

@@ -1,9 +1,8 @@
 import { useEffect, useState } from 'react';
+import type { Means } from '../seat/useMeans.ts';
 
 /** ms. What is not on the screen by then is not waited for: no seat may be shown, or nothing to draw it with. */
-const PATIENCE = { flat: 400, space: 1000 } as const;
-
-type Means = keyof typeof PATIENCE;
+const PATIENCE: Readonly<Record<Means, number>> = { flat: 400, space: 1000 };
 
 interface Shown {
   readonly promise: Promise<void>;

@@ -7,28 +7,15 @@ import { paintedSeat, type OverMark, type SeatMark } from '../../core/scene/pain
 import type { Material } from '../../core/scene/types.ts';
 import { lit } from './colour.ts';
 import type { Hatch } from './hatch.ts';
+import { lineLook, type LineName } from './line-looks.ts';
 import { pixelsPerMm } from './look.ts';
 import { CONTACT_HATCH, CUT_HATCH, type Palette } from './palette.ts';
 import type { PictureProps } from './space/SpaceSeat.tsx';
 
 export type FlatSeatProps = Omit<PictureProps, 'onLost'>;
 
-type Stroke = readonly [color: Exclude<keyof Palette, 'fill'>, width: number, dash?: number];
-
-/** Pixels. */
-const STROKES: Readonly<Record<SeatMark | OverMark | 'edge' | 'ghost' | 'cut', Stroke>> = {
-  edge: ['line', 1.5],
-  ghost: ['faint', 1],
-  cut: ['line', 2.5],
-  arrow: ['left', 4],
-  'left edge': ['left', 6],
-  contact: ['contact', 4],
-  'contact line': ['contact', 6],
-  'contact behind': ['contact', 2, 6],
-  dimension: ['dimension', 2],
-  zone: ['zone', 1.5],
-  tool: ['left', 4],
-};
+/** Pixels of a dash and of a gap. */
+const DASH: Partial<Record<LineName, number>> = { 'contact behind': 6 };
 
 /** A face is filled a little beyond its border, or what it hides would shine through between it and the next. */
 const SEAM = 0.75;
@@ -105,7 +92,7 @@ function Item({ item, palette, by }: Drawn & { readonly item: Painted<SeatMark> 
 }
 
 interface StrokesProps extends Drawn {
-  readonly mark: keyof typeof STROKES;
+  readonly mark: LineName;
   readonly lines: readonly (readonly Point[])[];
 }
 
@@ -115,10 +102,11 @@ function Strokes({ mark, lines, palette, by }: StrokesProps) {
   return <path d={d} {...strokeOf(mark, palette, by)} />;
 }
 
-function strokeOf(mark: keyof typeof STROKES, palette: Palette, by: number) {
-  const [color, width, dash] = STROKES[mark];
+function strokeOf(mark: LineName, palette: Palette, by: number) {
+  const { color, width } = lineLook(mark, palette);
+  const dash = DASH[mark];
   return {
-    stroke: palette[color],
+    stroke: color,
     strokeWidth: width / by,
     ...(dash === undefined ? {} : { strokeDasharray: dash / by }),
   };

@@ -2,6 +2,7 @@ import type { LengthUnit } from '../../core/order/types.ts';
 import type { SeatScene } from '../../core/scene/types.ts';
 import './seat.css';
 import { SeatStage } from './SeatStage.tsx';
+import type { Means } from './useMeans.ts';
 
 export interface SeatViewProps {
   /** Null when no jig is picked, or the picked one is used on no drawer. */
@@ -9,7 +10,7 @@ export interface SeatViewProps {
   readonly unit: LengthUnit;
   readonly reducedMotion: boolean;
   /** Told of every picture that is drawn, and whether in space or flat. */
-  readonly onFrame?: (means: 'space' | 'flat') => void;
+  readonly onFrame?: (means: Means) => void;
 }
 
 /** A jig seated on the back of a drawer's front, in space. */

@@ -1,15 +1,15 @@
 import { useCallback, useEffect, useState } from 'react';
 import { canDraw, isReady } from './picture-canvas.ts';
 
-/** What a seat is drawn with. It takes a while to find out whether it can be drawn in space. */
-type Means = 'not yet known' | 'space' | 'flat';
+/** What a seat is drawn with. */
+export type Means = 'space' | 'flat';
 
 /**
  * What the seat is drawn with, and whether it has been drawn in space. It is asked when the seat has been drawn flat,
  * for the answer takes a quarter of a second in which nothing else is done.
  */
 export function useMeans() {
-  const [means, setMeans] = useState<Means>(() => (isReady() ? 'space' : 'not yet known'));
+  const [means, setMeans] = useState<Means | 'not yet known'>(() => (isReady() ? 'space' : 'not yet known'));
   const [isDrawn, setDrawn] = useState(false);
   const tryAgain = useCallback(() => setMeans(canDraw() ? 'space' : 'flat'), []);
   useEffect(() => (means === 'not yet known' ? afterPaint(tryAgain) : undefined), [means, tryAgain]);

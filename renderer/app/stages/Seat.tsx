@@ -2,12 +2,13 @@ import { useMemo } from 'react';
 import { aidScene } from '../../../core/scene/aid-scene.ts';
 import { seatScene } from '../../../core/scene/seat-scene.ts';
 import { SeatView } from '../../seat/SeatView.tsx';
+import type { Means } from '../../seat/useMeans.ts';
 import { useProgram } from '../../store/use-program.ts';
 import { pictureShown } from '../first-picture.ts';
 import { useReducedMotion } from '../useReducedMotion.ts';
 
 /** Lets a browser's own tools, and `npm run speed`, see when a picture of the seat was on the screen. */
-function markPicture(means: 'space' | 'flat'): void {
+function markPicture(means: Means): void {
   // The frame that it is in has been painted when what is put off in it is done.
   requestAnimationFrame(() => setTimeout(mark, 0, `seat-${means}`));
   pictureShown(means);

@@ -6,6 +6,7 @@ import type { SceneContact } from '../../../core/scene/types.ts';
 import { faceMesh, linesGeometry } from './geometry.ts';
 import { Hatched } from './Hatched.tsx';
 import { Lines } from './Lines.tsx';
+import { lineLook } from '../line-looks.ts';
 import { CONTACT_HATCH, type Palette } from '../palette.ts';
 import { useDisposed } from './useDisposed.ts';
 
@@ -28,12 +29,15 @@ const outlineOf = (shape: Shape) =>
 export function ContactMark({ contact, offset, palette, clip }: ContactMarkProps) {
   const { shape } = contact;
   const outline = useDisposed(shape, outlineOf);
-  const width = shape.kind === 'line' ? 6 : 4;
   return (
     <group position={[offset.x, offset.y, offset.z]}>
       {shape.kind === 'area' ? <ContactFace shape={shape} palette={palette} clip={clip} /> : null}
-      <Lines geometry={outline} color={palette.contact} width={width} clip={clip} />
-      <Lines geometry={outline} color={palette.contact} width={2} over dash={2} clip={clip} />
+      <Lines
+        geometry={outline}
+        {...lineLook(shape.kind === 'line' ? 'contact line' : 'contact', palette)}
+        clip={clip}
+      />
+      <Lines geometry={outline} {...lineLook('contact behind', palette)} over dash={2} clip={clip} />
     </group>
   );
 }

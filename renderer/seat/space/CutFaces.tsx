@@ -6,6 +6,7 @@ import type { Section, Solid } from '../../../core/scene/types.ts';
 import { faceMesh, linesGeometry } from './geometry.ts';
 import { Hatched } from './Hatched.tsx';
 import { Lines } from './Lines.tsx';
+import { lineLook } from '../line-looks.ts';
 import { CUT_HATCH, type Palette } from '../palette.ts';
 import { useDisposed } from './useDisposed.ts';
 
@@ -49,7 +50,7 @@ function OneFace({ face, solid, palette }: { face: CutFace; solid: Solid; palett
         ground={palette.fill[solid.material]}
         hatch={CUT_HATCH[solid.material]}
       />
-      <Lines geometry={edge} color={palette.line} width={2.5} />
+      <Lines geometry={edge} {...lineLook('cut', palette)} />
     </>
   );
 }

@@ -5,6 +5,7 @@ import { arrowLines, blockLines, dimensionLines, HEAD } from '../../../core/scen
 import { moveOf } from '../../../core/scene/offset-of.ts';
 import { showsDimensions, shownContacts, shownOffset, shownSolids } from '../../../core/scene/shown-seat.ts';
 import type { SeatScene, Solid } from '../../../core/scene/types.ts';
+import { lineLook } from '../line-looks.ts';
 import { ContactMark } from './ContactMark.tsx';
 import { CutFaces } from './CutFaces.tsx';
 import type { PictureProps } from './SpaceSeat.tsx';
@@ -52,14 +53,14 @@ export function SceneParts({ scene, showing, palette }: PictureProps) {
         />
       ))}
       {showsDimensions(showing) ? (
-        <StaticLines lines={sizes} color={palette.dimension} width={2} over />
+        <StaticLines lines={sizes} {...lineLook('dimension', palette)} over />
       ) : null}
-      <StaticLines lines={arrowOf} color={palette.left} width={4} />
+      <StaticLines lines={arrowOf} {...lineLook('arrow', palette)} />
       <group position={tuple(moveOf('front', step, share))}>
-        <StaticLines lines={leftEdge} color={palette.left} width={6} />
+        <StaticLines lines={leftEdge} {...lineLook('left edge', palette)} />
       </group>
-      {zones ? <StaticLines lines={zoneLines} color={palette.zone} width={1.5} over /> : null}
-      {tools.length > 0 ? <StaticLines lines={tools} color={palette.left} width={4} over /> : null}
+      {zones ? <StaticLines lines={zoneLines} {...lineLook('zone', palette)} over /> : null}
+      {tools.length > 0 ? <StaticLines lines={tools} {...lineLook('tool', palette)} over /> : null}
     </>
   );
 }

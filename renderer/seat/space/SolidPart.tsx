@@ -5,6 +5,7 @@ import type { Solid } from '../../../core/scene/types.ts';
 import { faceMaterial } from './face-material.ts';
 import { edgeLines, solidMesh } from './geometry.ts';
 import { Lines } from './Lines.tsx';
+import { lineLook } from '../line-looks.ts';
 import type { Palette } from '../palette.ts';
 
 interface SolidPartProps {
@@ -37,12 +38,7 @@ export function SolidPart({ solid, offset, palette, clip }: SolidPartProps) {
   return (
     <group position={[offset.x, offset.y, offset.z]}>
       {solid.ghost ? null : <Faces geometry={faces} fill={palette.fill[solid.material]} clip={clip} />}
-      <Lines
-        geometry={edges}
-        color={solid.ghost ? palette.faint : palette.line}
-        width={solid.ghost ? 1 : 1.5}
-        clip={clip}
-      />
+      <Lines geometry={edges} {...lineLook(solid.ghost ? 'ghost' : 'edge', palette)} clip={clip} />
     </group>
   );
 }
