@@ -1,4 +1,3 @@
-import { groupBy } from '../collections/group-by.ts';
 import { keepSame, sameData } from '../collections/same-data.ts';
 import type { Finding, Outcome } from '../findings/finding.ts';
 import type { Fastening } from '../fastening/types.ts';
@@ -123,12 +122,26 @@ function keepUses<Use extends { readonly fit: DrawerFit }, Told>(
   return {
     /** A drawer's uses must stand together. */
     tell: (uses: readonly Use[], idOf: (fit: DrawerFit) => string): readonly Told[] =>
-      [...groupBy(uses, ({ fit }) => fit)].flatMap(([fit, own]) => {
+      runsOf(uses).flatMap(([fit, own]) => {
         const rowId = idOf(fit);
         return kept.get(rowId, rowId, own);
       }),
     endRound: kept.endRound,
   };
+}
+
+/** Uses drawer by drawer. */
+function runsOf<Use extends { readonly fit: DrawerFit }>(
+  uses: readonly Use[],
+): readonly (readonly [DrawerFit, readonly Use[]])[] {
+  const runs: [DrawerFit, readonly Use[]][] = [];
+  let from = 0;
+  for (const [index, { fit }] of uses.entries()) {
+    if (uses[index + 1]?.fit === fit) continue;
+    runs.push([fit, uses.slice(from, index + 1)]);
+    from = index + 1;
+  }
+  return runs;
 }
 
 /** The record that was there before if the later one would hold the very same items. */

@@ -33,14 +33,33 @@ export function planAids(
   return {
     value: {
       jigs: [...guides.jigs, ...templates.jigs],
-      uses: fastenings.flatMap((fastening) => [
-        ...guides.aidsOf(fastening).map((aid) => usedOn(fastening.fit, aid)),
-        ...templates.aidsOf(fastening).map((aid) => usedOn(fastening.fit, aid)),
-      ]),
+      uses: fastenings.flatMap((fastening) =>
+        usesOn(fastening, guides.aidsOf(fastening), templates.aidsOf(fastening)),
+      ),
     },
     findings: [...guides.findings, ...templates.findings],
   };
 }
+
+/** The last uses of each drawer. */
+const kept = new WeakMap<Fastening, readonly AidUse[]>();
+
+/** The uses of aids on a drawer, those from before while its aids are the very same. */
+function usesOn(fastening: Fastening, guides: readonly Aid[], templates: readonly Aid[]): readonly AidUse[] {
+  const before = kept.get(fastening);
+  if (before !== undefined && isOf(before, guides, templates)) return before;
+  const uses = [...guides, ...templates].map((aid) => usedOn(fastening.fit, aid));
+  kept.set(fastening, uses);
+  return uses;
+}
+
+const isOf = (uses: readonly AidUse[], guides: readonly Aid[], templates: readonly Aid[]): boolean =>
+  uses.length === guides.length + templates.length &&
+  uses.every((use, index) => isUseOf(use, guides[index] ?? templates[index - guides.length]));
+
+/** Places and words are the aid's own, so an aid is known by them. */
+const isUseOf = (use: AidUse, aid: Aid | undefined): boolean =>
+  aid !== undefined && use.jig === aid.jig && use.places === aid.places && use.words === aid.words;
 
 const usedOn = (fit: DrawerFit, { jig, corner, places, beyond, words }: Aid): AidUse => ({
   fit,

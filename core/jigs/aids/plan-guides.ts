@@ -88,15 +88,17 @@ function aidsOf(
   return ({ places }) => aids.get(places) ?? [];
 }
 
+/** The last aid of each need, so that what drawers use stays the same object while the guide does. */
+const kept = new WeakMap<CornerNeed, Aid>();
+
 function aidFor(need: CornerNeed, jig: Jig): Aid {
+  const before = kept.get(need);
+  if (before?.jig === jig) return before;
   const { corner, places, beyond } = need;
-  return {
-    jig,
-    corner,
-    places,
-    beyond,
-    words: [...firstBoresWords(need, jig), ...beyondWords(need, jig)],
-  };
+  const words = [...firstBoresWords(need, jig), ...beyondWords(need, jig)];
+  const aid = { jig, corner, places, beyond, words };
+  kept.set(need, aid);
+  return aid;
 }
 
 /** Whether a guide pays: one that leans always does, for nothing else holds a bit at an angle. */

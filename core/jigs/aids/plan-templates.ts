@@ -73,16 +73,24 @@ export function planTemplates(
 function aidsOf(
   built: readonly { readonly group: readonly AlikeNeed[]; readonly jig: Jig }[],
 ): PlannedAids['aidsOf'] {
-  const aids = groupBy(
+  const found = groupBy(
     built.flatMap(({ group, jig }) =>
       group.map(({ fastenings }) => ({ pullHoles: fastenings[0]?.pullHoles, aid: aidFor(jig) })),
     ),
     ({ pullHoles }) => pullHoles,
   );
-  return ({ pullHoles }) => (aids.get(pullHoles) ?? []).map(({ aid }) => aid);
+  const aids = new Map([...found].map(([pullHoles, all]) => [pullHoles, all.map(({ aid }) => aid)]));
+  return ({ pullHoles }) => aids.get(pullHoles) ?? [];
 }
 
-const aidFor = (jig: Jig): Aid => ({ jig, corner: null, places: [], beyond: [], words: [] });
+/** One aid for each template, so that what drawers use stays the same object while the template does. */
+const kept = new WeakMap<Jig, Aid>();
+
+function aidFor(jig: Jig): Aid {
+  const aid = kept.get(jig) ?? { jig, corner: null, places: [], beyond: [], words: [] };
+  kept.set(jig, aid);
+  return aid;
+}
 
 const drawersOf = (group: readonly AlikeNeed[]): number =>
   group.flatMap(({ fastenings }) => fastenings).reduce((sum, { fit }) => sum + fit.drawer.qty, 0);
