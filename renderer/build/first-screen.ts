@@ -9,6 +9,9 @@ import { readConstants } from './read-constants.ts';
 
 const RENDERER = resolve(import.meta.dirname, '..');
 
+/** Where the page shows the program. */
+const ROOT = '<div id="root">';
+
 /** Dots per inch of a picture that is drawn with one dot for a pixel. */
 const DPI = 72;
 
@@ -40,8 +43,9 @@ export function writeFirstScreen(): Plugin {
           .filter((file) => file.type === 'asset')
           .flatMap(({ names, fileName }) => names.map((name) => [name, fileName] as const))
           .reduce((text, [name, fileName]) => text.replaceAll(name, `/${fileName}`), screen);
+        if (!html.includes(ROOT)) throw new Error(`the page has no ${ROOT}`);
         // Nothing in it can be used yet.
-        return html.replace('<div id="root">', `<div id="root"><div inert aria-busy="true">${shown}</div>`);
+        return html.replace(ROOT, () => `${ROOT}<div inert aria-busy="true">${shown}</div>`);
       },
     },
   };

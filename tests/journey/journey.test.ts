@@ -1,10 +1,10 @@
 import { readFileSync, writeFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import { unzipSync } from 'fflate';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { hookedReach, measuredPart } from '../measure/overhangs.ts';
+import { axeFindings } from '../readers/axe.ts';
 import { readWithDxfParser } from '../readers/dxf-parser.ts';
 import { firstScreenJourney } from './first-screen-journey.ts';
 import { firstScripts, kilobytes } from './first-scripts.ts';
@@ -12,7 +12,6 @@ import { jigPlanJourney } from './jig-plan-journey.ts';
 import { startProgram, type Program } from './program.ts';
 
 const INCH = 25.4;
-const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
 let program: Program;
 let page: Page;
@@ -52,16 +51,6 @@ const press = (name: string | RegExp) =>
     .getByRole('button', { name, exact: typeof name === 'string' })
     .first()
     .click();
-
-/** What axe finds on the page as it stands. */
-async function violations(): Promise<readonly string[]> {
-  await page.evaluate(AXE);
-  const found: unknown = await page.evaluate(
-    `axe.run(document, { resultTypes: ['violations'] }).then(({ violations }) =>
-      violations.map(({ id, nodes }) => id + ': ' + nodes.map(({ html }) => html.slice(0, 120)).join(' | ')))`,
-  );
-  return Array.isArray(found) ? found.map(String) : ['axe gave nothing'];
-}
 
 describe('the whole job in the browser host', () => {
   test('the first screen waits for less than 150 kB of script, compressed, and no picture for three.js', () => {
@@ -250,12 +239,12 @@ describe('everybody can use it', () => {
     for (const name of ['Shop standard', 'Machine', 'Files out', 'Bench']) {
       await press(name);
       await page.waitForTimeout(500);
-      expect({ name, found: await violations() }).toEqual({ name, found: [] });
+      expect({ name, found: await axeFindings(page) }).toEqual({ name, found: [] });
     }
     for (const name of ['Show the cabinet', 'Show the part', 'Show the seat']) {
       await press(name);
       await page.waitForTimeout(500);
-      expect({ name, found: await violations() }).toEqual({ name, found: [] });
+      expect({ name, found: await axeFindings(page) }).toEqual({ name, found: [] });
     }
     if (theme === 'dark') await dark.click();
   });

@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto';
-import { inflateSync } from 'node:zlib';
+import sharp from 'sharp';
 
 export interface Colours {
   /** Different colours, each channel in 32 shades. */
@@ -10,11 +10,9 @@ export interface Colours {
   readonly print: string;
 }
 
-const SIGNATURE = 8;
-
-/** The colours of a screenshot: a PNG of 8 bits a channel, not interlaced, as browsers write them. */
-export function coloursOf(png: Buffer): Colours {
-  const { width, height, data, channels } = pixelsOf(png);
+/** The colours of a screenshot, a PNG. */
+export async function coloursOf(png: Buffer): Promise<Colours> {
+  const { width, height, data, channels } = await pixelsOf(png);
   const seen = new Set<number>();
   let brightest = 0;
   for (let at = 0; at < width * height * channels; at += channels) {
@@ -29,8 +27,8 @@ export function coloursOf(png: Buffer): Colours {
 const SAME = 24;
 
 /** The share of pixels of two screenshots of one size that have no like of the other's within a pixel of their place. */
-export function unlike(one: Buffer, other: Buffer): number {
-  const [a, b] = [pixelsOf(one), pixelsOf(other)];
+export async function unlike(one: Buffer, other: Buffer): Promise<number> {
+  const [a, b] = await Promise.all([pixelsOf(one), pixelsOf(other)]);
   if (a.width !== b.width || a.height !== b.height) throw new Error('the pictures are not of one size');
   const { width, height } = a;
   const differs = (from: number, to: number, channel: number): boolean =>
@@ -48,40 +46,8 @@ export function unlike(one: Buffer, other: Buffer): number {
   return count / (width * height);
 }
 
-/** The chunks of a PNG, its filters undone: https://www.w3.org/TR/png-3/#9Filters */
-function pixelsOf(png: Buffer) {
-  const width = png.readUInt32BE(16);
-  const height = png.readUInt32BE(20);
-  const channels = png[25] === 6 ? 4 : 3;
-  const parts: Buffer[] = [];
-  for (let at = SIGNATURE; at < png.length;) {
-    const length = png.readUInt32BE(at);
-    if (png.toString('latin1', at + 4, at + 8) === 'IDAT') parts.push(png.subarray(at + 8, at + 8 + length));
-    at += length + 12;
-  }
-  const raw = inflateSync(Buffer.concat(parts));
-  const stride = width * channels;
-  const data = new Uint8Array(stride * height);
-  for (let row = 0; row < height; row += 1) {
-    const filter = raw[row * (stride + 1)] ?? 0;
-    for (let column = 0; column < stride; column += 1) {
-      const here = row * stride + column;
-      const left = column < channels ? 0 : (data[here - channels] ?? 0);
-      const up = row === 0 ? 0 : (data[here - stride] ?? 0);
-      const corner = row === 0 || column < channels ? 0 : (data[here - stride - channels] ?? 0);
-      const value = raw[row * (stride + 1) + 1 + column] ?? 0;
-      data[here] = value + predicted(filter, left, up, corner);
-    }
-  }
-  return { width, height, channels, data };
-}
-
-function predicted(filter: number, left: number, up: number, corner: number): number {
-  if (filter === 1) return left;
-  if (filter === 2) return up;
-  if (filter === 3) return (left + up) >> 1;
-  if (filter !== 4) return 0;
-  const guess = left + up - corner;
-  const [a, b, c] = [Math.abs(guess - left), Math.abs(guess - up), Math.abs(guess - corner)];
-  return a <= b && a <= c ? left : b <= c ? up : corner;
+/** Its pixels row by row, red, green and blue of each, 0 to 255. */
+async function pixelsOf(png: Buffer) {
+  const { data, info } = await sharp(png).removeAlpha().raw().toBuffer({ resolveWithObject: true });
+  return { data, width: info.width, height: info.height, channels: info.channels };
 }

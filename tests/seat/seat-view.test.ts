@@ -412,7 +412,7 @@ describe('SeatView: without WebGL', () => {
       const [reference, flat] = shots;
       if (reference === undefined || flat === undefined) throw new Error('no pictures');
       // Lines are smoothed otherwise, and a hatch begins elsewhere.
-      const share = unlike(reference, flat);
+      const share = await unlike(reference, flat);
       if (share > 0.03) otherwise.push(`${name}: ${share}`);
     }
     expect(otherwise).toEqual([]);
@@ -424,7 +424,7 @@ describe('SeatView: without WebGL', () => {
     expect(await page.locator('.seat-without').innerText()).toContain('This window draws without WebGL');
     expect(await page.locator('canvas').count()).toBe(0);
     expect(await page.locator('.seat-labels').innerText()).toContain('11/16"');
-    const print = async () => coloursOf(await page.locator('.seat-picture').screenshot()).print;
+    const print = async () => (await coloursOf(await page.locator('.seat-picture').screenshot())).print;
     const prints = [await print()];
     for (const key of ['ArrowLeft', '+', 'Shift+ArrowUp', '0']) {
       await page.locator('.seat-picture').press(key);

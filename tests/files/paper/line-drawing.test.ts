@@ -82,8 +82,11 @@ describe('lines among solids', () => {
     expect(shown.filter((share) => share < 0.4 || share > 0.6)).toHaveLength(158);
   });
 
-  test('a line before a block or above it is whole', () => {
+  test('a line before a block, above it, and along its own edges is whole', () => {
     const solid = block('a', [40, 0, 0], [60, 10, 30]);
+    const edges = seenSolid(solid, FRONT).edges.filter(([a, b]) => Math.hypot(b.x - a.x, b.z - a.z) > 0);
+    expect(edges.length).toBeGreaterThan(3);
+    for (const edge of edges) expect(shownShares(solid, FRONT, edge)).toHaveLength(199);
     for (const [y, z] of [
       [-5, 15],
       [50, 31],
