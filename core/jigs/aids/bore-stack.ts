@@ -1,5 +1,6 @@
 import { circle } from '../../geometry/circle.ts';
 import { ellipseArcs, ellipsePoint, ellipseSpan, type Ellipse } from '../../geometry/ellipse-arcs.ts';
+import { translate } from '../../geometry/transform.ts';
 import type { ClosedContour, Point } from '../../geometry/types.ts';
 import { add, scale } from '../../geometry/vector.ts';
 import { CONTOUR_ERROR, SAME_LENGTH, SHORTEST_SEGMENT } from '../../units/tolerances.ts';
@@ -20,29 +21,51 @@ import type { GuidePlace, GuideSetup } from './types.ts';
  * Between the two ellipses the hole has straight sides, which touch the cylinder all along. On the side that the
  * axis goes to the bit lies against upper edges, on the other against lower ones. Of n layers the first has no
  * edge below on the one side and the last none above on the other: n - 2 layers hold it on all sides.
+ *
+ * The holes of so many layers of this thickness (mm), lowest first: alike, each moved on by the lean. `error` is how
+ * far their arcs leave the ellipses at most, mm.
  */
-export function layerHole(
+export function layerHoles(
+  place: Pick<GuidePlace, 'at' | 'slope'>,
+  diameter: number,
+  layers: number,
+  thickness: number,
+): LayerHoles {
+  const { contour, error } = lowestHole(place, diameter, thickness);
+  return {
+    contours: Array.from({ length: layers }, (_, layer) =>
+      translate(contour, scale(place.slope, layer * thickness)),
+    ),
+    error,
+  };
+}
+
+export interface LayerHoles {
+  readonly contours: readonly ClosedContour[];
+  readonly error: number;
+}
+
+function lowestHole(
   { at, slope }: Pick<GuidePlace, 'at' | 'slope'>,
   diameter: number,
-  from: number,
-  to: number,
+  thickness: number,
 ): { readonly contour: ClosedContour; readonly error: number } {
   const radius = diameter / 2;
   const tangent = Math.hypot(slope.x, slope.y);
   const long = radius * Math.hypot(1, tangent);
   const axisAt = (height: number): Point => add(at, scale(slope, height));
-  const middle = axisAt((from + to) / 2);
+  const middle = axisAt(thickness / 2);
   // A lean that no file could tell from none: a circle.
-  if (long - radius < SAME_LENGTH && tangent * (to - from) < SHORTEST_SEGMENT) {
+  if (long - radius < SAME_LENGTH && tangent * thickness < SHORTEST_SEGMENT) {
     return { contour: circle(middle, radius), error: 0 };
   }
   const along = scale(slope, 1 / tangent);
   const ellipse = (center: Point): Ellipse => ({ center, long, short: radius, along });
-  if (tangent * (to - from) < SHORTEST_SEGMENT) {
+  if (tangent * thickness < SHORTEST_SEGMENT) {
     const { ring, error } = ellipseArcs(ellipse(middle), CONTOUR_ERROR);
     return { contour: ring, error };
   }
-  const [low, high] = [ellipse(axisAt(from)), ellipse(axisAt(to))];
+  const [low, high] = [ellipse(at), ellipse(axisAt(thickness))];
   const quarter = Math.PI / 2;
   const far = ellipseSpan(high, -quarter, quarter, CONTOUR_ERROR);
   const near = ellipseSpan(low, quarter, 3 * quarter, CONTOUR_ERROR);
@@ -81,11 +104,11 @@ export const layersFor = ({ places, guided }: Pick<GuideSetup, 'places' | 'guide
     }),
   );
 
-/** A bore and its errors, in a stack of so many layers of this thickness (mm). */
+/** A bore and its errors, through the holes of a stack of layers of this thickness (mm). */
 export function boreOf(
   place: GuidePlace,
   { bore: diameter, bit, play }: Pick<GuideSetup, 'bore' | 'bit' | 'play'>,
-  layers: number,
+  { contours: { length: layers }, error }: LayerHoles,
   thickness: number,
 ): Bore {
   const { at, slope, depth } = place;
@@ -103,8 +126,7 @@ export function boreOf(
     shift: { x: shift.x, y: shift.y },
     guided,
     step: (thickness * tangent) / secant,
-    // All layers' holes are alike, each moved on.
-    edgeGap: layerHole(place, diameter, 0, thickness).error,
+    edgeGap: error,
     // Towards upright a leaning bit turns about the inner edges only: at the face it strays as far again for each
     // layer beyond them.
     play: (play / 2) * (layers / held),

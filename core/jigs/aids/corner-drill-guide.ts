@@ -10,7 +10,7 @@ import { mirrorJig } from '../mirror-jig.ts';
 import { DUST_RELIEF } from '../proportions.ts';
 import { FLAT, keyPoses, lipPoses } from '../stack-poses.ts';
 import type { BuildContext, Contact, Hole, Jig, Piece, Pose } from '../types.ts';
-import { boreOf, layerHole, layersFor } from './bore-stack.ts';
+import { boreOf, layerHoles, layersFor } from './bore-stack.ts';
 import { guideLabels, guideWords, type GuideText } from './guide-labels.ts';
 import { GUIDE_LENGTH, guideLayout, type GuideLayout } from './guide-layout.ts';
 import { bottomLayer, topLayer, topLip } from './guide-outlines.ts';
@@ -80,7 +80,11 @@ export const cornerDrillGuide: AidKind<GuideSetup> = {
     const { layers, layout, lip, parameters } = laid;
     const { machine } = context;
     const { thickness } = machine.sheet;
-    const bores = setup.places.map((place) => boreOf(place, setup, layers, thickness));
+    const bored = setup.places.map((place) => {
+      const holes = layerHoles(place, setup.bore, layers, thickness);
+      return { holes, bore: boreOf(place, setup, holes, thickness) };
+    });
+    const bores = bored.map(({ bore }) => bore);
     const text: GuideText = { id, setup, layout, bores, layers, thickness: layers * thickness, context };
     const shared = sharedHoles(layout, context);
     const layerOf = setup.end === 'bottom' ? bottomLayer : topLayer;
@@ -91,11 +95,10 @@ export const cornerDrillGuide: AidKind<GuideSetup> = {
       outline: layerOf(layout, layer === 0).outline,
       holes: [
         ...shared,
-        ...setup.places.map((place): Hole => ({
-          contour: layerHole(place, setup.bore, layer * thickness, (layer + 1) * thickness).contour,
-          purpose: 'bore',
-          seatCorners: [],
-        })),
+        ...bored.flatMap(({ holes }): readonly Hole[] => {
+          const contour = holes.contours[layer];
+          return contour === undefined ? [] : [{ contour, purpose: 'bore', seatCorners: [] }];
+        }),
       ],
       pockets: [],
       seatCorners: [],
