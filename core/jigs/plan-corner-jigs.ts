@@ -1,15 +1,15 @@
 import { groupBy } from '../collections/group-by.ts';
 import type { DrawerFit } from '../fit/types.ts';
 import { SAME_OVERHANG, sameLength } from '../units/tolerances.ts';
-import type { JigUse, PlanKinds } from './plan-types.ts';
+import type { PlanKinds } from './plan-types.ts';
 import { jigKeys, setupOf } from './requirements.ts';
-import { adjustmentOf, type SharedNeeds } from './sharing/shared-needs.ts';
+import type { SharedNeeds } from './sharing/shared-needs.ts';
 import { strictest } from './setups.ts';
 import type { BuildContext, Jig, Setup } from './types.ts';
+import type { UseList } from './use-list.ts';
 
 interface CornerJigs {
   readonly jigs: readonly Jig[];
-  readonly uses: readonly JigUse[];
   /** Drawers whose corners no fence can serve; they get edge jigs. */
   readonly left: readonly DrawerFit[];
 }
@@ -18,13 +18,14 @@ const HANDS = ['left', 'right'] as const;
 
 /**
  * Handed corner fences for drawers at both of their lower corners: one fence for each distinct pair of bottom
- * and side overhang on a hand, or those that drawers share. The two hands of a pair have the same number.
+ * and side overhang on a hand, or those that drawers share. The two hands of a pair have the same number. Their uses go to the list.
  */
 export function planCornerJigs(
   fits: readonly DrawerFit[],
   context: BuildContext,
   kinds: PlanKinds,
   shared: SharedNeeds,
+  uses: UseList,
 ): CornerJigs {
   const { cornerFence } = kinds;
   const refused = refusedCorners(fits, context, kinds);
@@ -50,7 +51,6 @@ export function planCornerJigs(
 
   const numbers = new Map<string, number>();
   const jigs: Jig[] = [];
-  const uses: JigUse[] = [];
   for (const { hand, bottom, side, setups, uses: served } of built) {
     const pair = `${jigKey(bottom)} ${jigKey(side)}`;
     const number = numbers.get(pair) ?? numbers.size + 1;
@@ -63,11 +63,11 @@ export function planCornerJigs(
     jigs.push(jig);
     for (const { fit } of served) {
       const [low, wide] = overhangs.get(hand)?.get(fit) ?? [];
-      uses.push({ fit, edge: 'bottom', jig, ...got(fit.overhang.bottom, low) });
-      uses.push({ fit, edge: hand, jig, ...got(fit.overhang[hand], wide) });
+      uses.add(fit, 'bottom', jig, low ?? fit.overhang.bottom);
+      uses.add(fit, hand, jig, wide ?? fit.overhang[hand]);
     }
   }
-  return { jigs, uses, left: fits.filter((fit) => refused.has(fit)) };
+  return { jigs, left: fits.filter((fit) => refused.has(fit)) };
 }
 
 /** A corner of a drawer; one that shares a fence is as if it wanted the fence's overhangs. */
@@ -80,8 +80,6 @@ function cornerOf(fit: DrawerFit, hand: 'left' | 'right', [low, wide]: readonly 
     side: { ...side, overhang: wide ?? side.overhang },
   };
 }
-
-const got = (wanted: number, overhang = wanted) => ({ overhang, adjustment: adjustmentOf(wanted, overhang) });
 
 const sharedOverhangs = (jigs: ReturnType<SharedNeeds>): ReadonlyMap<DrawerFit, readonly number[]> =>
   new Map(

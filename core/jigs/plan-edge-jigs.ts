@@ -3,30 +3,32 @@ import { error } from '../findings/make.ts';
 import { drawerName } from '../fit/drawer-name.ts';
 import type { DrawerFit } from '../fit/types.ts';
 import type { Edge } from '../order/types.ts';
-import type { JigUse, PlanKinds } from './plan-types.ts';
-import { chooseSides, requirements, sharedRequirement, type Requirement } from './requirements.ts';
-import { adjustmentOf, type SharedNeeds } from './sharing/shared-needs.ts';
+import type { PlanKinds } from './plan-types.ts';
+import { alikeFits, chooseSides, requirements, sharedRequirement, type Requirement } from './requirements.ts';
+import type { SharedNeeds } from './sharing/shared-needs.ts';
 import type { BuildContext, Jig, JigKind, Setup } from './types.ts';
+import type { UseList } from './use-list.ts';
 import { mmText } from '../units/mm-text.ts';
 
 interface EdgeJigs {
   readonly jigs: readonly Jig[];
-  readonly uses: readonly JigUse[];
   readonly findings: readonly Finding[];
 }
 
 /**
  * One jig for each distinct bottom overhang and each distinct side overhang, two sides to a block; or those that
- * drawers share.
+ * drawers share. Their uses go to the list.
  */
 export function planEdgeJigs(
   fits: readonly DrawerFit[],
   context: BuildContext,
   kinds: PlanKinds,
   shared: SharedNeeds,
+  uses: UseList,
 ): EdgeJigs {
   const { bottomFence, sideSpacer, stepProfile } = kinds;
-  const sides = chooseSides(fits);
+  const alike = alikeFits(fits);
+  const sides = chooseSides(alike);
   const bottomOf = () => 'bottom' as const;
   const sideOf = (fit: DrawerFit) => sides.get(fit) ?? 'left';
   const bottoms = sharedRequirements(shared('bottom'), bottomOf);
@@ -35,7 +37,7 @@ export function planEdgeJigs(
   const needs = (kind: JigKind, edgeOf: (fit: DrawerFit) => Edge, sharing: readonly Group[]) => {
     const served = new Set(sharing.flat().flatMap((need) => need.fits));
     return requirements(
-      served.size === 0 ? fits : fits.filter((fit) => !served.has(fit)),
+      served.size === 0 ? alike : alikeFits(fits.filter((fit) => !served.has(fit))),
       edgeOf,
       (setup) => kind.refuses([setup], context) !== null,
     );
@@ -51,7 +53,6 @@ export function planEdgeJigs(
   ];
   const numbers = new Map<string, number>();
   const jigs: Jig[] = [];
-  const uses: JigUse[] = [];
   const findings: Finding[] = [];
   for (const { needs, kind, refusal } of planned) {
     if (kind === null) {
@@ -72,13 +73,11 @@ export function planEdgeJigs(
     for (const { fits: served, setup, isShared = false } of needs) {
       for (const fit of served) {
         const edge = setup.edge === 'bottom' ? 'bottom' : sideOf(fit);
-        const wanted = fit.overhang[edge];
-        const overhang = isShared ? setup.overhang : wanted;
-        uses.push({ fit, edge, jig, overhang, adjustment: adjustmentOf(wanted, overhang) });
+        uses.add(fit, edge, jig, isShared ? setup.overhang : fit.overhang[edge]);
       }
     }
   }
-  return { jigs, uses, findings };
+  return { jigs, findings };
 }
 
 /** What one jig serves: one overhang, or the two of a block. */

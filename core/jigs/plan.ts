@@ -1,4 +1,3 @@
-import { groupBy } from '../collections/group-by.ts';
 import type { Outcome } from '../findings/finding.ts';
 import type { DrawerFit } from '../fit/types.ts';
 import { planCornerJigs } from './plan-corner-jigs.ts';
@@ -8,6 +7,7 @@ import type { JigPlan, PlanKinds, Registration } from './plan-types.ts';
 import { sharedNeeds } from './sharing/shared-needs.ts';
 import type { Sharing } from './sharing/types.ts';
 import type { BuildContext } from './types.ts';
+import { useList } from './use-list.ts';
 
 /**
  * The jigs that set every front of an order: distinct overhangs become distinct jigs, the same one is made
@@ -23,17 +23,14 @@ export function planJigs(
   sharing?: Sharing,
 ): Outcome<JigPlan> {
   const shared = sharedNeeds(sharing, fits);
+  const uses = useList();
   const corners =
-    registration === 'corner'
-      ? planCornerJigs(fits, context, kinds, shared)
-      : { jigs: [], uses: [], left: fits };
-  const edges = planEdgeJigs(corners.left, context, kinds, shared);
-  const usesOf = groupBy([...corners.uses, ...edges.uses], ({ fit }) => fit);
-  const uses = fits.flatMap((fit) => usesOf.get(fit) ?? []);
+    registration === 'corner' ? planCornerJigs(fits, context, kinds, shared, uses) : { jigs: [], left: fits };
+  const edges = planEdgeJigs(corners.left, context, kinds, shared, uses);
   return {
     value: {
       jigs: [...corners.jigs, ...edges.jigs],
-      uses,
+      uses: uses.of(fits),
       ...(sharing === undefined ? {} : { sharing }),
     },
     findings: edges.findings,

@@ -14,10 +14,10 @@ export interface Requirement {
   readonly isShared?: true;
 }
 
-/** The set-ups of a drawer's edges, each with all that it says as a text: those of the same text are alike. */
+/** The set-ups of a drawer's edges, and all that those say on which jigs are used, as a text. */
 interface OwnSetups {
   readonly setups: Readonly<Record<Edge, Setup>>;
-  readonly texts: Readonly<Record<Edge, string>>;
+  readonly text: string;
 }
 
 /** Fits do not change, so their set-ups are kept with them. */
@@ -27,10 +27,26 @@ function ownSetups(fit: DrawerFit): OwnSetups {
   const before = known.get(fit);
   if (before !== undefined) return before;
   const setups = byEdge((edge) => newSetup(fit, edge));
-  const own = { setups, texts: byEdge((edge) => Object.values(setups[edge]).join('|')) };
+  const own = { setups, text: SET_EDGES.map((edge) => Object.values(setups[edge]).join('|')).join(' ') };
   known.set(fit, own);
   return own;
 }
+
+/** The edges that jigs set. */
+const SET_EDGES = ['bottom', 'left', 'right'] as const;
+
+/** Drawers whose edges ask jigs for the very same; far fewer than there are drawers. */
+export interface AlikeFits {
+  readonly first: DrawerFit;
+  readonly fits: readonly DrawerFit[];
+}
+
+/** Drawers sorted into those that are alike, in the order in which they first appear. */
+export const alikeFits = (fits: readonly DrawerFit[]): readonly AlikeFits[] =>
+  [...groupBy(fits, (fit) => ownSetups(fit).text).values()].flatMap((alike) => {
+    const [first] = alike;
+    return first === undefined ? [] : [{ first, fits: alike }];
+  });
 
 const byEdge = <T>(of: (edge: Edge) => T): Readonly<Record<Edge, T>> => ({
   left: of('left'),
@@ -83,27 +99,20 @@ export const bevelKey: JigKey = ({ backBevel, frontThickness }) =>
  * serve, a thin front say, is kept apart, so that the others still get that kind.
  */
 export function requirements(
-  fits: readonly DrawerFit[],
+  drawers: readonly AlikeFits[],
   edgeOf: (fit: DrawerFit) => Edge,
   refused: (setup: Setup) => boolean,
 ): readonly Requirement[] {
-  const alike = alikeAt(fits, edgeOf);
-  const keyOf = jigKeys(alike.map(({ setup }) => setup));
-  const groups = groupBy(alike, ({ setup }) => `${keyOf(setup)} ${refused(setup)}`);
+  const own = drawers.map(({ first, fits }) => ({ setup: setupOf(first, edgeOf(first)), fits }));
+  const keyOf = jigKeys(own.map(({ setup }) => setup));
+  const groups = groupBy(own, ({ setup }) => `${keyOf(setup)} ${refused(setup)}`);
   return [...groups.values()]
     .map((group) => ({
       setup: strictest(group.map(({ setup }) => setup)),
-      fits: group.flatMap(({ fits: own }) => own),
+      fits: group.flatMap(({ fits }) => fits),
     }))
     .toSorted((a, b) => a.setup.overhang - b.setup.overhang || a.setup.backBevel - b.setup.backBevel);
 }
-
-/** Drawers whose edges have set-ups that say the same. */
-const alikeAt = (fits: readonly DrawerFit[], edgeOf: (fit: DrawerFit) => Edge): readonly Requirement[] =>
-  [...groupBy(fits, (fit) => ownSetups(fit).texts[edgeOf(fit)]).values()].flatMap((alike) => {
-    const [first] = alike;
-    return first === undefined ? [] : [{ setup: setupOf(first, edgeOf(first)), fits: alike }];
-  });
 
 /** Drawers that share an overhang, whatever their own. */
 export const sharedRequirement = (
@@ -129,10 +138,10 @@ interface Flanks {
  * The side on which each drawer's jig is used. Where the two sides differ, the one whose overhang more
  * drawers need, so that fewer jigs are made; the left where they do not.
  */
-export function chooseSides(fits: readonly DrawerFit[]): ReadonlyMap<DrawerFit, 'left' | 'right'> {
+export function chooseSides(drawers: readonly AlikeFits[]): ReadonlyMap<DrawerFit, 'left' | 'right'> {
   const chosen = new Map<DrawerFit, 'left' | 'right'>();
   const open = new Map<string, Set<Flanks>>();
-  for (const flanks of flanksOf(fits)) {
+  for (const flanks of flanksOf(drawers)) {
     for (const side of SIDES) {
       const served = open.get(flanks[side]) ?? new Set();
       open.set(flanks[side], served.add(flanks));
@@ -150,15 +159,13 @@ export function chooseSides(fits: readonly DrawerFit[]): ReadonlyMap<DrawerFit, 
   }
 }
 
-function flanksOf(fits: readonly DrawerFit[]): readonly Flanks[] {
-  const alike = alikeAt(fits, () => 'left').flatMap(({ fits: own }) => alikeAt(own, () => 'right'));
-  const firsts = alike.flatMap(({ fits: [first] }) => first ?? []);
-  const keyOf = jigKeys(firsts.flatMap((fit) => SIDES.map((side) => setupOf(fit, side))));
-  return alike.flatMap(({ fits: own }) => {
-    const [first] = own;
-    if (first === undefined) return [];
-    return [{ left: keyOf(setupOf(first, 'left')), right: keyOf(setupOf(first, 'right')), fits: own }];
-  });
+function flanksOf(drawers: readonly AlikeFits[]): readonly Flanks[] {
+  const keyOf = jigKeys(drawers.flatMap(({ first }) => SIDES.map((side) => setupOf(first, side))));
+  return drawers.map(({ first, fits }) => ({
+    left: keyOf(setupOf(first, 'left')),
+    right: keyOf(setupOf(first, 'right')),
+    fits,
+  }));
 }
 
 /** The key that serves the most drawers, of equals the first by name; null when none serves any. */

@@ -46,15 +46,14 @@ export function describer(summaryOf: (part: Part) => PartSummary): Describer {
     (rowId, finding) => ({ rowId, finding }),
     { keep: keepSame },
   );
-  const uses = keepUses<JigUse, DraftUse>(
-    (rowId, { edge, jig, overhang, adjustment }) => ({ rowId, edge, jigId: jig.id, overhang, adjustment }),
-    (a, b) =>
-      a.edge === b.edge && a.jig === b.jig && a.overhang === b.overhang && a.adjustment === b.adjustment,
-  );
-  const aids = keepUses<AidUse, DraftAid>(
-    (rowId, { corner, jig }) => ({ rowId, corner, jigId: jig.id }),
-    (a, b) => a.corner === b.corner && a.jig === b.jig,
-  );
+  const uses = keepUses<JigUse, DraftUse>((rowId, { edge, jig, overhang, adjustment }) => ({
+    rowId,
+    edge,
+    jigId: jig.id,
+    overhang,
+    adjustment,
+  }));
+  const aids = keepUses<AidUse, DraftAid>((rowId, { corner, jig }) => ({ rowId, corner, jigId: jig.id }));
   return {
     describe(draft, revision, stages, before) {
       const { order, fitted, budgeted, followed, fastened, shared, plan, made, isWhole } = stages;
@@ -102,46 +101,51 @@ export function describer(summaryOf: (part: Part) => PartSummary): Describer {
   };
 }
 
-/** Tells of the uses of jigs drawer by drawer; of a drawer that uses the very same ones it is kept. */
-function keepUses<Use extends { readonly fit: DrawerFit }, Told>(
-  tellOne: (rowId: string, use: Use) => Told,
-  isSame: (before: Use, after: Use) => boolean,
-) {
-  const kept = keyedMemo<string, [string, readonly Use[]], readonly Told[]>(
-    (rowId, uses) => uses.map((use) => tellOne(rowId, use)),
-    {
-      same: ([, before], [, uses]) =>
-        before.length === uses.length &&
-        before.every((use, index) => {
-          const now = uses[index];
-          return now !== undefined && use.fit === now.fit && isSame(use, now);
-        }),
-      keep: (before, after) => after.map((told, index) => keepSame(before[index], told) ?? told),
-    },
-  );
+/** Tells of the uses of jigs; of a drawer that uses the very same ones as before it is kept. */
+function keepUses<Use extends { readonly fit: DrawerFit }, Told>(tellOne: (rowId: string, use: Use) => Told) {
+  const known = new Map<string, { uses: readonly Use[]; told: readonly Told[]; round: number }>();
+  let round = 0;
   return {
     /** A drawer's uses must stand together. */
-    tell: (uses: readonly Use[], idOf: (fit: DrawerFit) => string): readonly Told[] =>
-      runsOf(uses).flatMap(([fit, own]) => {
+    tell(uses: readonly Use[], idOf: (fit: DrawerFit) => string): readonly Told[] {
+      const all: Told[] = [];
+      for (let from = 0; from < uses.length;) {
+        const fit = uses[from]?.fit;
+        if (fit === undefined) break;
+        let to = from + 1;
+        while (uses[to]?.fit === fit) to += 1;
         const rowId = idOf(fit);
-        return kept.get(rowId, rowId, own);
-      }),
-    endRound: kept.endRound,
+        const before = known.get(rowId);
+        if (before !== undefined && isRun(before.uses, uses, from, to)) {
+          before.round = round;
+          all.push(...before.told);
+        } else {
+          const own = uses.slice(from, to);
+          const told = own.map((use, index) => {
+            const now = tellOne(rowId, use);
+            return keepSame(before?.told[index], now) ?? now;
+          });
+          known.set(rowId, { uses: own, told, round });
+          all.push(...told);
+        }
+        from = to;
+      }
+      return all;
+    },
+    endRound() {
+      known.forEach((entry, rowId) => {
+        if (entry.round !== round) known.delete(rowId);
+      });
+      round += 1;
+    },
   };
 }
 
-/** Uses drawer by drawer. */
-function runsOf<Use extends { readonly fit: DrawerFit }>(
-  uses: readonly Use[],
-): readonly (readonly [DrawerFit, readonly Use[]])[] {
-  const runs: [DrawerFit, readonly Use[]][] = [];
-  let from = 0;
-  for (const [index, { fit }] of uses.entries()) {
-    if (uses[index + 1]?.fit === fit) continue;
-    runs.push([fit, uses.slice(from, index + 1)]);
-    from = index + 1;
-  }
-  return runs;
+/** Whether a drawer's uses are the very ones from one place in a list to another. */
+function isRun<T>(own: readonly T[], all: readonly T[], from: number, to: number): boolean {
+  if (own.length !== to - from) return false;
+  for (let index = 0; index < own.length; index += 1) if (own[index] !== all[from + index]) return false;
+  return true;
 }
 
 /** The record that was there before if the later one would hold the very same items. */

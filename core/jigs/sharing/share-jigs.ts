@@ -6,7 +6,7 @@ import { CLEARLY_DIFFERENT } from '../kinds/side-spacer.ts';
 import { refusedCorners } from '../plan-corner-jigs.ts';
 import { PLAN_KINDS } from '../plan-kinds.ts';
 import type { PlanKinds } from '../plan-types.ts';
-import { chooseSides } from '../requirements.ts';
+import { alikeFits, chooseSides } from '../requirements.ts';
 import { alikeRooms, type RoomOf } from './alike-rooms.ts';
 import { cornerClasses, type CornerClass } from './corner-needs.ts';
 import { edgeClasses, type EdgeClass } from './edge-needs.ts';
@@ -83,7 +83,7 @@ function classesOf(
   const lines = fits.map((fit, place) => ({ fit, place }));
   const edges = lines.filter(({ fit }) => refused.has(fit));
   const corners = lines.filter(({ fit }) => !refused.has(fit));
-  const sides = chooseSides(edges.map(({ fit }) => fit));
+  const sides = chooseSides(alikeFits(edges.map(({ fit }) => fit)));
   return [
     ...cornerClasses(corners, roomOf, context, kinds),
     ...edgeClasses(edges, sides, roomOf, context, kinds),
