@@ -1,11 +1,11 @@
 import type { StockScrew } from '../rules/fastening-types.ts';
 import { leastLean } from './cuts.ts';
 import type { DrawerContext } from './drawer-context.ts';
+import { isPossibleOneWay } from './is-possible.ts';
 import { leanLimits } from './limits/lean-limits.ts';
 import { bitFor } from './place-problem.ts';
 import { HOLDS } from './possible.ts';
 import { onlySlope, STRAIGHT } from './slope.ts';
-import { smallestOneWay } from './smallest-angle.ts';
 
 /**
  * Whether a screw obeys the limits that depend on its angle alone, cover and bite above all, wherever it goes:
@@ -15,5 +15,5 @@ export function leansAllow(context: DrawerContext, screw: StockScrew, lean: 'str
   const leans = leanLimits({ ...context, screw, bit: bitFor(context, screw) });
   if (lean === 'straight') return leastLean({ leans }, onlySlope(STRAIGHT)) >= HOLDS;
   const largestAngle = context.standard.fastening.largestAngle.value;
-  return smallestOneWay({ leans, planes: [], holes: [], largestAngle }, 'side') !== null;
+  return isPossibleOneWay({ leans, planes: [], holes: [], largestAngle }, 'side');
 }

@@ -8,6 +8,11 @@ export interface Slope {
 
 export const STRAIGHT: Slope = { side: 0, rail: 0 };
 
+/** Of a tangent: how near a lean one way is looked at. 6e-8 degrees. */
+export const ONE_WAY = 1e-9;
+
+export const oneWay = (way: 'side' | 'rail', tangent: number): Slope => ({ ...STRAIGHT, [way]: tangent });
+
 /** All slopes between two, with what limits need of them: the least and the most of each. */
 export interface SlopeBox {
   readonly side: readonly [number, number];

@@ -2,20 +2,15 @@ import type { PlaceLimits } from './limits/types.ts';
 import { regionAt, regionIn } from './possible.ts';
 import { allSlopes, sectorBox, sectorSize, slopeAt, splitSector } from './sector.ts';
 import type { Sector } from './sector.ts';
-import { slopeBox, STRAIGHT, tangentOf } from './slope.ts';
+import { ONE_WAY, oneWay, slopeBox, STRAIGHT, tangentOf } from './slope.ts';
 import type { Slope } from './slope.ts';
 import { tanDegrees } from '../units/angle.ts';
 
 /** Which ways a screw may lean. */
 export type Ways = readonly ('side' | 'rail')[];
 
-/** Of a tangent: how near the least lean one way is to the true one. 6e-8 degrees. */
-const ONE_WAY = 1e-9;
-
 /** The same for a lean both ways at once; 6e-4 degrees. */
 const BOTH_WAYS = 1e-5;
-
-const oneWay = (way: 'side' | 'rail', tangent: number): Slope => ({ ...STRAIGHT, [way]: tangent });
 
 /**
  * The least slope one way at which some entry obeys every limit; null: none up to the largest angle. Exact:
