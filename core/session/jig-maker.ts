@@ -72,12 +72,15 @@ function keepAlike<Standard, Asked>(
  * A kind that builds and refuses what it has not seen in this or the last round; of jigs, whose set-ups are
  * lists, and of aids alike.
  */
-function keepJigs<Needs extends object, Kind extends Pick<AidKind<Needs>, 'build' | 'refuses'>>(
-  kind: Kind & Pick<AidKind<Needs>, 'build' | 'refuses'>,
+function keepJigs<Needs extends object, Kind extends Builds<Needs>>(
+  kind: Kind & Builds<Needs>,
 ): { readonly kind: Kind; readonly endRound: () => void } {
-  const built = keyedMemo<string, [Needs, BuildContext, string], Jig>(
+  const { builtFrom } = kind;
+  const sameFrom = ([setups, shop]: ToBuild<Needs>, [later, now]: ToBuild<Needs>): boolean =>
+    builtFrom !== undefined && sameNeeds([builtFrom(setups, shop), shop], [builtFrom(later, now), now]);
+  const built = keyedMemo<string, ToBuild<Needs>, Jig>(
     (setups, context, id) => kind.build(id, setups, context),
-    { same: sameNeeds, keep: keepSame },
+    { same: (before, after) => sameNeeds(before, after) || sameFrom(before, after), keep: keepSame },
   );
   const refused = keyedMemo<string, [Needs, BuildContext], string | null>(kind.refuses, { same: sameNeeds });
   return {
@@ -92,6 +95,11 @@ function keepJigs<Needs extends object, Kind extends Pick<AidKind<Needs>, 'build
     },
   };
 }
+
+type Builds<Needs> = Pick<AidKind<Needs>, 'build' | 'refuses' | 'builtFrom'>;
+
+/** What is asked to be built, and its id. */
+type ToBuild<Needs> = [Needs, BuildContext, string];
 
 const sameNeeds = (
   [setups, context]: readonly [object, BuildContext, ...unknown[]],

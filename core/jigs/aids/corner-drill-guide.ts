@@ -74,6 +74,13 @@ export const cornerDrillGuide: AidKind<GuideSetup> = {
     const laid = lay(setup, context);
     return typeof laid === 'string' ? laid : null;
   },
+  // A box may have more room than the guide takes.
+  builtFrom(setup, context) {
+    const laid = lay(setup, context);
+    return typeof laid === 'string'
+      ? setup
+      : { ...setup, room: { x: laid.layout.length, y: laid.layout.band } };
+  },
   build(id, setup, context) {
     const laid = lay(setup, context);
     if (typeof laid === 'string') throw new RangeError(`corner drill guide: ${laid}`);

@@ -16,6 +16,11 @@ export interface AidKind<Setup> {
   readonly use: string;
   /** Why this kind cannot serve this set-up with this machine, or null when it can. */
   readonly refuses: (setup: Setup, context: BuildContext) => string | null;
+  /**
+   * All that the aid depends on besides its id: of set-ups that say the same here the very same is built. Absent where
+   * that is the whole set-up.
+   */
+  readonly builtFrom?: (setup: Setup, context: BuildContext) => object;
   /** Builds the aid; throws where `refuses` would have answered. */
   readonly build: (id: string, setup: Setup, context: BuildContext) => Jig;
 }

@@ -101,6 +101,32 @@ describe('the sheet thickness', () => {
   );
 });
 
+describe('what a drill guide is built from', () => {
+  test.for(['bottom', 'top'] as const)(
+    'at a %s corner: what says the same is built alike, in any room',
+    (end) => {
+      // Bores at both ends leave a short guide for labels, so that the box's width is felt; one alone does not.
+      const near = setupOf().places;
+      const far = [...near, { index: 1, at: { x: 130, y: 13 }, slope: { x: 0.2, y: 0.1 }, depth: 28.6 }];
+      const builds = [near, far].flatMap((places) =>
+        [172, 200, 240, 300, 400, 600].flatMap((x) =>
+          [24, 29, 120].flatMap((y) => {
+            const setup = setupOf({ end, hand: base(end), places, room: { x, y } });
+            if (cornerDrillGuide.refuses(setup, laser) !== null) return [];
+            const from = JSON.stringify(cornerDrillGuide.builtFrom?.(setup, laser));
+            return [{ from, jig: JSON.stringify(cornerDrillGuide.build('G1', setup, laser)) }];
+          }),
+        ),
+      );
+      const jigs = new Set(builds.map(({ jig }) => jig));
+      expect(new Set(builds.map(({ from }) => from)).size).toBe(jigs.size);
+      expect(new Set(builds.map(({ from, jig }) => from + jig)).size).toBe(jigs.size);
+      expect(jigs.size).toBeGreaterThan(2);
+      expect(jigs.size).toBeLessThan(builds.length / 2);
+    },
+  );
+});
+
 describe('mirrorJig of a drill guide', () => {
   test.for(MACHINE_NAMES)('on %s: twice is the identity, and the hand changes', (name) => {
     for (const end of ['bottom', 'top'] as const) {
