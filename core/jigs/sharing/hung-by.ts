@@ -48,9 +48,17 @@ export function hangingOf(uses: readonly HangingUse[]): Hanging {
 
 /** The side that each drawer's box is set by, of all uses of an order; the left one where no jig does it. */
 export function registeredSides(uses: readonly PlannedUse[]): (fit: DrawerFit) => RegisteredSide {
+  // Where no jig is off and none is at the right there is no question.
+  const open = new Set<DrawerFit>();
+  for (const { fit, edge, adjustment } of uses) if (edge === 'right' || adjustment !== 0) open.add(fit);
   const sides = new Map(
-    [...groupBy(uses, ({ fit }) => fit)].map(([fit, own]) => {
-      // Only jigs that are off make it a question.
+    [
+      ...groupBy(
+        uses.filter(({ fit }) => open.has(fit)),
+        ({ fit }) => fit,
+      ),
+    ].map(([fit, own]) => {
+      // Only jigs that are off make it a long one.
       const isOff = own.some(({ adjustment }) => adjustment !== 0);
       const named = ({ edge, adjustment, jig }: PlannedUse): HangingUse => ({
         edge,
