@@ -1,6 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { groupTemplates } from '../../../core/files/paper/template/group-templates.ts';
+import { fastenOrder } from '../../../core/fastening/fasten-order.ts';
+import { fitOrder } from '../../../core/fit/fit-order.ts';
 import type { DrawerFit } from '../../../core/fit/types.ts';
+import { readOrderCsv } from '../../../core/order/read-csv.ts';
+import { readStandard } from '../../rules/read-standard.ts';
 import { demoFits } from './fits.ts';
 import { leaning } from './made-up-fastening.ts';
 
@@ -48,5 +52,25 @@ describe('groupTemplates', () => {
     const of = (degrees: number) => ({ fit, fastening: leaning(fit, degrees) });
     expect(groupTemplates([of(5), of(5)])).toHaveLength(1);
     expect(groupTemplates([of(5), of(6)])).toHaveLength(2);
+  });
+
+  test('groupTemplates parts drawers whose fronts take screws of other lengths: no template names one that comes out', () => {
+    const standard = readStandard('face-frame-undermount.json');
+    const rows = ['1-1/4', '1', '7/8', '3/4', '3/4'].map(
+      (thick, row) => `C${row},top,1,full overlay,15,6,${thick}`,
+    );
+    const csv = ['cabinet,drawer,qty,style,opening_w,opening_h,front_thickness', ...rows, ''].join('\n');
+    const order = readOrderCsv(csv, { file: 'thick.csv', name: 'thick', unit: 'in', standard }).value;
+    const fastenings = fastenOrder(fitOrder(order, standard).value, standard).value;
+    const templates = groupTemplates(fastenings.map((fastening) => ({ fit: fastening.fit, fastening })));
+    expect(new Set(fastenings.map(({ screw }) => screw?.name)).size).toBeGreaterThan(1);
+    for (const { fastening, users } of templates) {
+      const named = fastening?.screw;
+      if (named === undefined || named === null) throw new Error('no screw');
+      for (const user of users) {
+        expect(named).toBe(fastenings.find(({ fit }) => fit === user)?.screw);
+        expect(named.length.value - user.boxFront).toBeLessThan(user.frontThickness);
+      }
+    }
   });
 });

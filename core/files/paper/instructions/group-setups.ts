@@ -5,7 +5,8 @@ import type { AidUse } from '../../../jigs/aids/plan-types.ts';
 import type { JigUse } from '../../../jigs/plan-types.ts';
 import { hangingOf, hungFit, sidewaysOf } from '../../../jigs/sharing/hung-by.ts';
 import type { Template } from '../template/types.ts';
-import { alike, setupLikeness, variantLikeness, type Likeness } from './likeness.ts';
+import { alike, type Likeness } from '../alike.ts';
+import { setupLikeness, variantLikeness } from './likeness.ts';
 import type { PaperSetup, SetupAid, SetupJig, SetupMember } from './types.ts';
 
 export interface SetupsOf {

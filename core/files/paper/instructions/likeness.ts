@@ -1,14 +1,8 @@
 import type { Fastening } from '../../../fastening/types.ts';
 import type { DrawerFit } from '../../../fit/types.ts';
 import { EDGES } from '../../../order/types.ts';
-import { sameLength, SAME_OVERHANG } from '../../../units/tolerances.ts';
+import type { Likeness } from '../alike.ts';
 import type { SetupAid, SetupJig } from './types.ts';
-
-/** What two drawers must have in common to be told of together: words to the letter, numbers within a tolerance. */
-export interface Likeness {
-  readonly words: readonly string[];
-  readonly numbers: readonly number[];
-}
 
 /**
  * What makes drawers one setup: jigs, what they set, wood, screw and bit. Of the overhangs only those that a jig sets;
@@ -50,9 +44,3 @@ export function variantLikeness(fastening: Fastening | null, aids: readonly Setu
     numbers: places.flatMap(({ lean, fromSide, fromEnd }) => [lean.side, lean.rail, fromSide, fromEnd]),
   };
 }
-
-export const alike = (a: Likeness, b: Likeness): boolean =>
-  a.words.length === b.words.length &&
-  a.words.every((word, index) => word === b.words[index]) &&
-  a.numbers.length === b.numbers.length &&
-  a.numbers.every((value, index) => sameLength(value, b.numbers[index] ?? Infinity, SAME_OVERHANG));

@@ -1,15 +1,15 @@
-import { sameLength, SAME_OVERHANG } from '../../../units/tolerances.ts';
+import { alike, type Likeness } from '../alike.ts';
 import { screwPoints } from './screw-points.ts';
 import { templateGeometry } from './template-geometry.ts';
 import type { Template, TemplateSource } from './types.ts';
 
 /** The templates of an order: drawers whose templates would be the same to 0.001 mm share one. */
 export function groupTemplates(sources: readonly TemplateSource[]): readonly Template[] {
-  const groups: { readonly numbers: readonly number[]; readonly sources: TemplateSource[] }[] = [];
+  const groups: { readonly shown: Likeness; readonly sources: TemplateSource[] }[] = [];
   for (const source of sources) {
-    const numbers = shownNumbers(source);
-    const group = groups.find((known) => same(known.numbers, numbers));
-    if (group === undefined) groups.push({ numbers, sources: [source] });
+    const shown = whatIsShown(source);
+    const group = groups.find((known) => alike(known.shown, shown));
+    if (group === undefined) groups.push({ shown, sources: [source] });
     else group.sources.push(source);
   }
   return groups.flatMap(({ sources: [first, ...others] }, index): readonly Template[] =>
@@ -19,24 +19,28 @@ export function groupTemplates(sources: readonly TemplateSource[]): readonly Tem
   );
 }
 
-const same = (a: readonly number[], b: readonly number[]): boolean =>
-  a.length === b.length && a.every((value, index) => sameLength(value, b[index] ?? Infinity, SAME_OVERHANG));
-
-/** Every number that a template shows, in a fixed order. */
-function shownNumbers({ fit, fastening }: TemplateSource): readonly number[] {
+/** Everything that a template shows, in a fixed order: a screw that is too long for another front comes out of its face. */
+function whatIsShown({ fit, fastening }: TemplateSource): Likeness {
   const { face, back, box, strip } = templateGeometry(fit);
   const { front } = fit.drawer;
-  const screws = fastening?.places.map((place) => screwPoints(place, fit.boxFront)) ?? [];
+  const places = fastening?.places ?? [];
   const pulls = fastening?.pullHoles ?? { diameter: 0, centers: [] };
-  return [
-    ...[face, back, box].flatMap(({ x, y, w, h }) => [x, y, w, h]),
-    strip,
-    fit.boxSide,
-    ...(front.kind === 'slab' ? [0, 0] : [front.memberWidth, front.railWidth ?? front.memberWidth]),
-    fastening?.holes?.pilotDiameter ?? 0,
-    screws.length,
-    ...screws.flatMap(({ head, crossing }) => [head.x, head.y, crossing.x, crossing.y]),
-    pulls.diameter,
-    ...pulls.centers.flatMap(({ x, y }) => [x, y]),
-  ];
+  return {
+    words: [fastening?.screw?.name ?? ''],
+    numbers: [
+      ...[face, back, box].flatMap(({ x, y, w, h }) => [x, y, w, h]),
+      strip,
+      fit.boxSide,
+      fit.rules.backBevel.value,
+      ...(front.kind === 'slab' ? [0, 0] : [front.memberWidth, front.railWidth ?? front.memberWidth]),
+      fastening?.holes?.pilotDiameter ?? 0,
+      places.length,
+      ...places.flatMap((place) => {
+        const { head, crossing } = screwPoints(place, fit.boxFront);
+        return [head.x, head.y, crossing.x, crossing.y, place.lean.side, place.lean.rail];
+      }),
+      pulls.diameter,
+      ...pulls.centers.flatMap(({ x, y }) => [x, y]),
+    ],
+  };
 }
