@@ -1,4 +1,5 @@
 import type { Placed } from '../fit/types.ts';
+import { frameWidths } from '../order/frame-widths.ts';
 import type { FrontConstruction } from '../order/types.ts';
 
 /**
@@ -15,14 +16,14 @@ import type { FrontConstruction } from '../order/types.ts';
  */
 export function frontPieces({ x, y, w, h }: Placed, construction: FrontConstruction): readonly Placed[] {
   if (construction.kind === 'slab') return [];
-  const m = construction.memberWidth;
-  if (2 * m >= Math.min(w, h)) return [];
-  const inner = w - 2 * m;
+  const { stile, rail } = frameWidths(construction);
+  const [inner, high] = [w - 2 * stile, h - 2 * rail];
+  if (inner <= 0 || high <= 0) return [];
   return [
-    { x, y, w: m, h },
-    { x: x + w - m, y, w: m, h },
-    { x: x + m, y, w: inner, h: m },
-    { x: x + m, y: y + h - m, w: inner, h: m },
-    { x: x + m, y: y + m, w: inner, h: h - 2 * m },
+    { x, y, w: stile, h },
+    { x: x + w - stile, y, w: stile, h },
+    { x: x + stile, y, w: inner, h: rail },
+    { x: x + stile, y: y + h - rail, w: inner, h: rail },
+    { x: x + stile, y: y + rail, w: inner, h: high },
   ];
 }

@@ -4,6 +4,7 @@ import type { StockScrew } from '../rules/fastening-types.ts';
 import type { ShopStandard } from '../rules/types.ts';
 import { INCH } from '../units/inch-fraction.ts';
 import type { DrawerContext } from './drawer-context.ts';
+import { frameWidths } from '../order/frame-widths.ts';
 
 /** A drawer and a screw with one thing changed. */
 interface Changed {
@@ -126,8 +127,8 @@ function thinnerDriver(now: Changed): Change {
 /** A five-piece front with a wider stile or rail; null for a slab. */
 function widen(front: FrontConstruction, member: 'stile' | 'rail', by: number): FrontConstruction | null {
   if (front.kind === 'slab') return null;
-  const railWidth = front.railWidth ?? front.memberWidth;
+  const { stile, rail } = frameWidths(front);
   return member === 'stile'
-    ? { ...front, railWidth, memberWidth: front.memberWidth + by }
-    : { ...front, railWidth: railWidth + by };
+    ? { ...front, railWidth: rail, memberWidth: stile + by }
+    : { ...front, railWidth: rail + by };
 }

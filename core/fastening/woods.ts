@@ -2,6 +2,7 @@ import type { DrawerFit } from '../fit/types.ts';
 import type { Point } from '../geometry/types.ts';
 import { tanDegrees } from '../units/angle.ts';
 import type { Corner, Wood } from './types.ts';
+import { frameWidths } from '../order/frame-widths.ts';
 
 /** One side of a wood's outline. */
 export interface WoodEdge {
@@ -35,8 +36,7 @@ export function woodsOf(fit: DrawerFit): readonly EdgedWood[] {
     const corners = [at(i, i), at(w - i, i), at(w - i, h - i), at(i, h - i)];
     return [wood('slab', corners, ['outer', 'outer', 'outer', 'outer'])];
   }
-  const m = front.memberWidth;
-  const r = front.railWidth ?? m;
+  const { stile: m, rail: r } = frameWidths(front);
   if (front.joint === 'mitre') {
     // Where the mitre meets the outline of the back; the inner one of two lines where the widths differ.
     const [x, y] = [Math.max(i, (i * m) / r), Math.max(i, (i * r) / m)];

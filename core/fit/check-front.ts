@@ -6,6 +6,7 @@ import { SAME_LENGTH } from '../units/tolerances.ts';
 import { memberAt } from './member-at.ts';
 import { fitError, fitWarning } from './fit-finding.ts';
 import type { DrawerFit } from './types.ts';
+import { frameWidths } from '../order/frame-widths.ts';
 
 interface DerivedFront {
   readonly frontW: number;
@@ -90,17 +91,18 @@ function checkCover(fit: DrawerFit): Finding[] {
 
 function checkConstruction(fit: DrawerFit): Finding[] {
   const { front } = fit.drawer;
-  if (front.kind === 'slab' || 2 * front.memberWidth < Math.min(fit.frontW, fit.frontH) - SAME_LENGTH)
-    return [];
+  if (front.kind === 'slab') return [];
+  const { stile, rail } = frameWidths(front);
+  if (2 * stile < fit.frontW - SAME_LENGTH && 2 * rail < fit.frontH - SAME_LENGTH) return [];
   const mm = (value: number) => formatLength(value, fit.unit);
   return [
     fitError(
       'no-panel',
-      `a five-piece front of ${mm(fit.frontW)} x ${mm(fit.frontH)} has no room for a panel between stiles and rails of ${mm(front.memberWidth)}`,
+      `a five-piece front of ${mm(fit.frontW)} x ${mm(fit.frontH)} has no room for a panel between ${stile === rail ? `stiles and rails of ${mm(stile)}` : `stiles of ${mm(stile)} and rails of ${mm(rail)}`}`,
       {
         drawer: fit.drawer,
         column: 'front',
-        values: { memberWidth: front.memberWidth, frontW: fit.frontW, frontH: fit.frontH },
+        values: { memberWidth: stile, railWidth: rail, frontW: fit.frontW, frontH: fit.frontH },
       },
     ),
   ];

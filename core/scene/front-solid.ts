@@ -3,6 +3,7 @@ import type { Point } from '../geometry/types.ts';
 import { bevelSetback } from '../jigs/lip.ts';
 import type { Vec3 } from '../jigs/types.ts';
 import type { Line, Solid } from './types.ts';
+import { frameWidths } from '../order/frame-widths.ts';
 
 /** How far the edges of the back lie inside the face's outline, mm. */
 export const backInset = (fit: DrawerFit): number =>
@@ -46,17 +47,17 @@ function memberJoints(fit: DrawerFit, inset: number): readonly Line[] {
   const { frontW: w, frontH: h, frontThickness } = fit;
   const { front } = fit.drawer;
   if (front.kind === 'slab') return [];
-  const m = front.memberWidth;
+  const { stile, rail } = frameWidths(front);
   return [
     { z: 0, edge: inset },
     { z: -frontThickness, edge: 0 },
   ].flatMap(({ z, edge }): readonly Line[] => {
     const at = (x: number, y: number): Vec3 => ({ x, y, z });
     return [
-      [at(m, edge), at(m, h - edge)],
-      [at(w - m, edge), at(w - m, h - edge)],
-      [at(m, m), at(w - m, m)],
-      [at(m, h - m), at(w - m, h - m)],
+      [at(stile, edge), at(stile, h - edge)],
+      [at(w - stile, edge), at(w - stile, h - edge)],
+      [at(stile, rail), at(w - stile, rail)],
+      [at(stile, h - rail), at(w - stile, h - rail)],
     ];
   });
 }

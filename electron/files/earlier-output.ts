@@ -1,5 +1,5 @@
-import { readFile, stat } from 'node:fs/promises';
-import { join } from 'node:path';
+import { readdir, readFile, stat } from 'node:fs/promises';
+import { basename, join, relative, sep } from 'node:path';
 import { unzipSync } from 'fflate';
 import { z } from 'zod';
 import { MANIFEST_FORMAT } from '../../core/files/manifest.ts';
@@ -20,7 +20,12 @@ export interface EarlierOutput {
   readonly whole: boolean;
   /** With the manifest. */
   readonly files: number;
+  /** Paths of files that lie among them and that the manifest does not list: somebody else's. */
+  readonly others: readonly string[];
 }
+
+/** What systems leave in folders by themselves. */
+const LITTER = new Set(['.DS_Store', 'Thumbs.db', 'desktop.ini']);
 
 const manifestSchema = z.object({
   format: z.literal(MANIFEST_FORMAT),
@@ -28,17 +33,23 @@ const manifestSchema = z.object({
   files: z.array(z.object({ path: z.string(), size: z.number() })).default([]),
 });
 
-/** Reads the manifest of a folder and looks whether its files are there; null for anything that is not ours. */
+/** Reads the manifest of a folder and looks at the files that are there; null for anything that is not ours. */
 export async function earlierFolder(path: string): Promise<EarlierOutput | null> {
   const text = await readDocument(join(path, 'manifest.json')).then(
     (bytes) => new TextDecoder().decode(bytes),
     () => '',
   );
-  return judge(text, (file) =>
-    stat(join(path, file)).then(
-      (found) => (found.isFile() ? found.size : null),
-      () => null,
-    ),
+  const present = await readdir(path, { recursive: true, withFileTypes: true }).catch(() => []);
+  return judge(
+    text,
+    present
+      .filter((entry) => !entry.isDirectory())
+      .map((entry) => relative(path, join(entry.parentPath, entry.name)).replaceAll(sep, '/')),
+    (file) =>
+      stat(join(path, file)).then(
+        (found) => (found.isFile() ? found.size : null),
+        () => null,
+      ),
   );
 }
 
@@ -68,11 +79,13 @@ export async function earlierZip(path: string): Promise<EarlierOutput | null> {
     return null;
   }
   if (found === undefined) return null;
-  return judge(new TextDecoder().decode(found), async (file) => sizes.get(file) ?? null);
+  const present = [...sizes.keys()].filter((name) => name !== '' && !name.endsWith('/'));
+  return judge(new TextDecoder().decode(found), present, async (file) => sizes.get(file) ?? null);
 }
 
 async function judge(
   text: string,
+  present: readonly string[],
   sizeOf: (file: string) => Promise<number | null>,
 ): Promise<EarlierOutput | null> {
   const manifest = manifestSchema.safeParse(jsonOf(text));
@@ -80,5 +93,7 @@ async function judge(
   const { made_from: madeFrom = null, files } = manifest.data;
   const sizes = await Promise.all(files.map(({ path }) => sizeOf(path)));
   const whole = files.length > 0 && files.every(({ size }, index) => sizes[index] === size);
-  return { madeFrom, whole, files: files.length + 1 };
+  const ours = new Set(['manifest.json', ...files.map(({ path }) => path)]);
+  const others = present.filter((path) => !ours.has(path) && !LITTER.has(basename(path))).toSorted();
+  return { madeFrom, whole, files: files.length + 1, others };
 }

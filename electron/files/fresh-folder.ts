@@ -1,19 +1,24 @@
 import { mkdir, open, readdir, rename, rm } from 'node:fs/promises';
-import { basename, dirname, join, resolve } from 'node:path';
-import { MANIFEST_FORMAT } from '../../core/files/manifest.ts';
+import { basename, dirname, join } from 'node:path';
 import { bytesOf } from './bytes-of.ts';
 import { bringBack } from './bring-back.ts';
+import { earlierFolder } from './earlier-output.ts';
 import { exists } from './exists.ts';
 import type { FreshOutput } from './fresh-output.ts';
-import { hashOf, readDocument } from './read-document.ts';
+import { refuseOthers } from './refuse-others.ts';
+import { hashOf } from './read-document.ts';
 import { Refusal } from './refusal.ts';
+import { resolveLinks } from './resolve-links.ts';
 import { retry } from './retry.ts';
 import { syncFolder } from './sync-folder.ts';
 import { temporaryName } from './temporary-name.ts';
 
-/** Begins a folder beside its place; refuses to take the place of anything that this program did not write. */
+/**
+ * Begins a folder beside its place, which may be a link's; refuses to take the place of anything that this program
+ * did not write.
+ */
 export async function freshFolder(path: string): Promise<FreshOutput> {
-  const target = resolve(path);
+  const target = await resolveLinks(path);
   await bringBack(target);
   await mayReplace(target);
   await mkdir(dirname(target), { recursive: true });
@@ -58,7 +63,8 @@ export async function freshFolder(path: string): Promise<FreshOutput> {
         throw problem;
       }
       await syncFolder(dirname(target));
-      await rm(aside, { recursive: true, force: true });
+      // The new one is in its place, whatever becomes of the old one; the next run clears it up.
+      await rm(aside, { recursive: true, force: true }).catch(() => undefined);
     },
     discard: () => rm(building, { recursive: true, force: true }),
   };
@@ -69,11 +75,9 @@ async function mayReplace(target: string): Promise<void> {
   const names = await readdir(target).catch(() => null);
   if (names === null) throw new Refusal(`${target} is a file; name a folder`);
   if (names.length === 0) return;
-  const manifest = await readDocument(join(target, 'manifest.json')).then(
-    (bytes) => Buffer.from(bytes).toString('utf8'),
-    () => '',
-  );
-  if (!manifest.includes(`"format": "${MANIFEST_FORMAT}"`)) {
+  const earlier = await earlierFolder(target);
+  if (earlier === null) {
     throw new Refusal(`${target} holds other files, which would be lost; name a new or empty folder`);
   }
+  refuseOthers(target, earlier);
 }

@@ -4,6 +4,7 @@ import { bytesOf } from './bytes-of.ts';
 import { bringBack } from './bring-back.ts';
 import { earlierZip } from './earlier-output.ts';
 import type { FreshOutput } from './fresh-output.ts';
+import { refuseOthers } from './refuse-others.ts';
 import { hashOf } from './read-document.ts';
 import { Refusal } from './refusal.ts';
 import { saveFile } from './save-file.ts';
@@ -47,7 +48,9 @@ async function mayReplace(target: string): Promise<void> {
   const found = await stat(target).catch(() => null);
   if (found === null) return;
   if (!found.isFile()) throw new Refusal(`${target} is a folder; name a zip file`);
-  if ((await earlierZip(target)) === null) {
+  const earlier = await earlierZip(target);
+  if (earlier === null) {
     throw new Refusal(`${target} is a file that this program did not write; name a new one`);
   }
+  refuseOthers(target, earlier);
 }

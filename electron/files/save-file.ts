@@ -1,6 +1,7 @@
-import { open, readlink, realpath, rename, rm, stat, type FileHandle } from 'node:fs/promises';
-import { basename, dirname, join, resolve } from 'node:path';
+import { open, rename, rm, stat, type FileHandle } from 'node:fs/promises';
+import { basename, dirname, join } from 'node:path';
 import { clearLeftOvers } from './clear-left-overs.ts';
+import { resolveLinks } from './resolve-links.ts';
 import { retry } from './retry.ts';
 import { syncFolder } from './sync-folder.ts';
 import { temporaryName } from './temporary-name.ts';
@@ -27,7 +28,7 @@ export async function saveFile(
   given: Partial<SaveSteps> = {},
 ): Promise<void> {
   const steps = { ...STEPS, ...given };
-  const target = await resolveLinks(resolve(path));
+  const target = await resolveLinks(path);
   const folder = dirname(target);
   const temporary = join(folder, temporaryName(basename(target), 'new'));
   const kept = await modeOf(target);
@@ -60,13 +61,3 @@ const modeOf = (path: string): Promise<number | undefined> =>
     ({ mode }) => mode & 0o777,
     () => undefined,
   );
-
-/** The file behind links; also behind a link whose file is not there yet, to one step. */
-async function resolveLinks(path: string): Promise<string> {
-  try {
-    return await realpath(path);
-  } catch {
-    const link = await readlink(path).catch(() => null);
-    return link === null ? path : resolve(dirname(path), link);
-  }
-}

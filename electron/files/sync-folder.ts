@@ -1,16 +1,18 @@
 import { open } from 'node:fs/promises';
-import { codeOf } from './refusal.ts';
 
-/** Makes the names in a folder outlast a power cut. Windows cannot open a folder; there it does nothing. */
+/**
+ * Makes the names in a folder outlast a power cut, where the system lets it: Windows and some network disks do not,
+ * nor can a folder be opened that may be written but not read. What was renamed stands in its place all the same, so
+ * this never fails.
+ */
 export async function syncFolder(path: string): Promise<void> {
   if (process.platform === 'win32') return;
-  const handle = await open(path, 'r');
+  const handle = await open(path, 'r').catch(() => null);
   try {
-    await handle.sync();
-  } catch (problem) {
-    // Some network and overlay file systems refuse; the file itself is written all the same.
-    if (!['EINVAL', 'ENOTSUP'].includes(codeOf(problem))) throw problem;
+    await handle?.sync();
+  } catch {
+    // See above.
   } finally {
-    await handle.close();
+    await handle?.close().catch(() => undefined);
   }
 }

@@ -56,8 +56,7 @@ export function diskDocuments(parts: DiskDocumentParts): Documents {
         return { changedOutside: basename(path) };
       }
       try {
-        await keepPrevious(path);
-        await saveFile(path, bytes, undefined, parts.steps);
+        await keepPrevious(path, () => saveFile(path, bytes, undefined, parts.steps));
       } catch (problem) {
         throw new Refusal(`${basename(path)} cannot be saved: ${reasonOf(problem)}`);
       }

@@ -75,8 +75,9 @@ export async function killSaves(folder: string, kills: number, random: () => num
       if (existsSync(previous) && versionOf(previous) === null)
         torn.push(`${name}, round ${round}: the previous`);
       const hidden = readdirSync(place).filter((entryName) => entryName.startsWith('.'));
-      // What the kill before left was cleared by the saves since: one at most is of this kill.
-      if (hidden.length > 1) torn.push(`${name}, round ${round}: ${hidden.length} files beside it`);
+      // What the kill before left was cleared by the saves since: the new version and the old one's second name at most
+      // are of this kill.
+      if (hidden.length > 2) torn.push(`${name}, round ${round}: ${hidden.length} files beside it`);
       unfinished += hidden.length;
     }
   };
@@ -98,7 +99,6 @@ const saver = (entry: string, file: string): string => `
   import { keepPrevious, saveFile } from ${JSON.stringify(entry)};
   const turns = ['1', '2'].map((sign) => Buffer.alloc(${SIZE}, sign));
   for (let turn = 0; ; turn += 1) {
-    await keepPrevious(${JSON.stringify(file)});
-    await saveFile(${JSON.stringify(file)}, turns[turn % 2]);
+    await keepPrevious(${JSON.stringify(file)}, () => saveFile(${JSON.stringify(file)}, turns[turn % 2]));
     if (turn === 1) process.stdout.write('saved');
   }`;

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { cabinetElevation } from '../../core/elevation/cabinet-elevation.ts';
+import { frontPieces } from '../../core/elevation/front-pieces.ts';
 import type { Elevation, GapKind, RowFit } from '../../core/elevation/types.ts';
 import { cabinetKey } from '../../core/order/cabinets.ts';
 import { readStandard } from '../rules/read-standard.ts';
@@ -131,6 +132,24 @@ describe('cabinetElevation', () => {
     }
     const panel = elevation.drawers[1]?.pieces[4];
     expect(panel === undefined ? null : rectangle(panel)).toEqual([0.75, 6.75, 13.5, 2.875]);
+  });
+
+  test.for([
+    [60, 40, 150],
+    [60, 30, 120],
+    [40, 60, 150],
+  ] as const)('frontPieces: stiles of %i and rails of %i in a front 400 by %i', ([stile, rail, h]) => {
+    const front = { kind: 'five-piece', memberWidth: stile, railWidth: rail } as const;
+    const panel = { x: 10 + stile, y: 20 + rail, w: 400 - 2 * stile, h: h - 2 * rail };
+    const pieces = frontPieces({ x: 10, y: 20, w: 400, h }, front);
+    expect(pieces).toHaveLength(5);
+    expect(pieces.at(-1)).toEqual(panel);
+    expect(pieces.reduce((sum, piece) => sum + piece.w * piece.h, 0)).toBeCloseTo(400 * h, 6);
+  });
+
+  test('frontPieces: none where the rails leave no room for a panel', () => {
+    const front = { kind: 'five-piece', memberWidth: 40, railWidth: 60 } as const;
+    expect(frontPieces({ x: 0, y: 0, w: 400, h: 120 }, front)).toEqual([]);
   });
 
   test.for([

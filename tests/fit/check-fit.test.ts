@@ -122,6 +122,17 @@ describe('fitOrder tells impossible and suspicious geometry by the drawer and th
     ]);
   });
 
+  test('a five-piece front is judged by the widths of both its stiles and its rails', () => {
+    const of = (stile: number, rail: number) =>
+      findingsOf({ front: { kind: 'five-piece', memberWidth: stile * INCH, railWidth: rail * INCH } });
+    // 20 1/2 by 8 3/4 in.
+    expect(of(5, 2)).toEqual([]);
+    expect(of(2, 4.375)).toEqual([
+      'error fit/no-panel: Drawer B1 / d1, row 2: a five-piece front of 20 1/2" x 8 3/4" has no room for a panel between stiles of 2" and rails of 4 3/8".',
+    ]);
+    expect(of(10.25, 1)[0]).toMatch(/stiles of 10 1\/4" and rails of 1"/);
+  });
+
   test('a style that the standard does not have leaves its drawer out, and says so', () => {
     expect(findingsOf({ style: 'flush' })[0]).toMatch(/^error rules\/style-unknown: Drawer B1 \/ d1/);
   });

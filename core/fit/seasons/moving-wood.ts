@@ -1,6 +1,7 @@
 import type { FrontWood } from '../../rules/wood-types.ts';
 import type { DrawerFit } from '../types.ts';
 import type { MovingWood } from './types.ts';
+import { frameWidths } from '../../order/frame-widths.ts';
 
 /**
  * The wood that moves across the width and the height of a front. Along the grain wood keeps its length and
@@ -21,8 +22,10 @@ export function movingWood(
   { slab, grain }: Pick<FrontWood, 'slab' | 'grain'>,
 ): MovingWood {
   const { front } = drawer;
-  if (front.kind === 'five-piece')
-    return { width: 2 * front.memberWidth, height: 2 * (front.railWidth ?? front.memberWidth) };
+  if (front.kind === 'five-piece') {
+    const { stile, rail } = frameWidths(front);
+    return { width: 2 * stile, height: 2 * rail };
+  }
   if (slab.value === 'panel') return { width: 0, height: 0 };
   return grain.value === 'vertical' ? { width: frontW, height: 0 } : { width: 0, height: frontH };
 }

@@ -18,7 +18,22 @@ const read = (bytes: Uint8Array) => {
 };
 
 test('earlierZip reads the manifest of a zip of ours', async () => {
-  expect(await read(zipOf(Buffer.from(MANIFEST)))).toEqual({ madeFrom: null, whole: true, files: 2 });
+  expect(await read(zipOf(Buffer.from(MANIFEST)))).toEqual({
+    madeFrom: null,
+    whole: true,
+    files: 2,
+    others: [],
+  });
+});
+
+test('earlierZip names the files that somebody put into it', async () => {
+  const zip = zipSync({
+    'jigs/manifest.json': Buffer.from(MANIFEST),
+    'jigs/a.dxf': new Uint8Array(1),
+    'jigs/dxf/': new Uint8Array(0),
+    'jigs/dxf/b.nc': new Uint8Array(1),
+  });
+  expect(await read(zip)).toMatchObject({ whole: true, others: ['dxf/b.nc'] });
 });
 
 test('earlierZip unpacks no manifest that comes to more than any has, however small the zip', async () => {

@@ -1,5 +1,13 @@
 import { createHash } from 'node:crypto';
-import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import {
+  existsSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  readlinkSync,
+  symlinkSync,
+  writeFileSync,
+} from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { freshFolder } from '../../../electron/files/fresh-folder.ts';
@@ -50,6 +58,44 @@ describe('freshFolder', () => {
     await fresh.discard();
     expect(readdirSync(target)).toEqual(['other.txt']);
   });
+
+  test('refuses to take the place of a folder of ours in which others have put files, and names them', async () => {
+    const target = join(folder, 'shared');
+    const make = async (): Promise<void> => {
+      const fresh = await freshFolder(target);
+      await fresh.write({ path: 'dxf/a.dxf', content: 'a' });
+      const files = [{ path: 'dxf/a.dxf', size: 1 }];
+      const content = JSON.stringify({ format: 'overhang-manifest', files });
+      await fresh.write({ path: 'manifest.json', content });
+      await fresh.finish();
+    };
+    await make();
+    // Systems leave these behind by themselves.
+    writeFileSync(join(target, '.DS_Store'), '');
+    await make();
+    expect(readdirSync(target).toSorted()).toEqual(['dxf', 'manifest.json']);
+    const notes = ['notes.txt', 'dxf/B1.nc', 'dxf/B2.nc', 'dxf/B3.nc'];
+    for (const name of notes) writeFileSync(join(target, name), 'theirs');
+    await expect(freshFolder(target)).rejects.toThrow(
+      'shared holds files that this program did not write (dxf/B1.nc, dxf/B2.nc, dxf/B3.nc and 1 more), which would be lost; move them out of it, or name a new place',
+    );
+    for (const name of notes) expect(readFileSync(join(target, name), 'utf8')).toBe('theirs');
+  });
+
+  test.skipIf(process.platform === 'win32')(
+    'writes the folder behind a link and lets the link be',
+    async () => {
+      const place = join(folder, 'linked');
+      mkdirSync(join(place, 'far'), { recursive: true });
+      symlinkSync('far', join(place, 'latest'));
+      const fresh = await freshFolder(join(place, 'latest'));
+      await fresh.write({ path: 'a.csv', content: 'a' });
+      await fresh.finish();
+      expect(readlinkSync(join(place, 'latest'))).toBe('far');
+      expect(readFileSync(join(place, 'far/a.csv'), 'utf8')).toBe('a');
+      expect(readdirSync(place).toSorted()).toEqual(['far', 'latest']);
+    },
+  );
 
   test('never writes a file twice', async () => {
     const fresh = await freshFolder(join(folder, 'four'));

@@ -6,7 +6,8 @@ import { freshZip } from '../../../electron/files/fresh-zip.ts';
 import { temporaryFolder } from '../../cli/temporary.ts';
 
 const folder = temporaryFolder();
-const OURS = '{ "format": "overhang-manifest", "files": [] }';
+const OURS =
+  '{ "format": "overhang-manifest", "files": [{ "path": "a", "size": 1 }, { "path": "b", "size": 1 }] }';
 
 describe('freshZip', () => {
   test('makes a zip that Python’s zipfile finds sound, with its files in a folder of its name', async () => {

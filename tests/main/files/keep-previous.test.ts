@@ -23,29 +23,33 @@ describe('previousPath', () => {
   });
 });
 
+const saving = (file: string, text: string) => keepPrevious(file, () => saveFile(file, Buffer.from(text)));
+
 describe('keepPrevious', () => {
-  test('of a file that is not there does nothing', async () => {
+  test('of a file that is not there only saves', async () => {
     const place = placeFor('gone');
-    await keepPrevious(join(place, 'a.overhang'));
-    expect(readdirSync(place)).toEqual([]);
+    await saving(join(place, 'a.overhang'), 'one');
+    expect(readdirSync(place)).toEqual(['a.overhang']);
   });
 
-  test('before a save that fails, again and again, leaves the file, its copy and nothing hidden', async () => {
+  test('keeps the version that was replaced, and the one kept before where a save fails, again and again', async () => {
     const place = placeFor('fails');
     const file = join(place, 'a.overhang');
-    writeFileSync(file, 'one');
+    await saving(file, 'one');
+    await saving(file, 'two');
     const write = async (): Promise<never> => {
       throw Object.assign(new Error('ENOSPC'), { code: 'ENOSPC' });
     };
     for (let tries = 0; tries < 3; tries += 1) {
-      await keepPrevious(file);
-      await expect(saveFile(file, Buffer.from('two'), undefined, { write })).rejects.toThrow('ENOSPC');
+      const failing = keepPrevious(file, () => saveFile(file, Buffer.from('three'), undefined, { write }));
+      await expect(failing).rejects.toThrow('ENOSPC');
+      expect(readFileSync(file, 'utf8')).toBe('two');
+      expect(readFileSync(previousPath(file), 'utf8')).toBe('one');
     }
     expect(readdirSync(place).toSorted()).toEqual(['a.overhang', 'a.previous.overhang']);
-    await keepPrevious(file);
-    await saveFile(file, Buffer.from('three'));
+    await saving(file, 'three');
     expect(readFileSync(file, 'utf8')).toBe('three');
-    expect(readFileSync(previousPath(file), 'utf8')).toBe('one');
+    expect(readFileSync(previousPath(file), 'utf8')).toBe('two');
   });
 
   test.skipIf(process.platform === 'win32')('stands beside the file behind a link', async () => {
@@ -53,7 +57,8 @@ describe('keepPrevious', () => {
     mkdirSync(join(place, 'far'));
     writeFileSync(join(place, 'far/real.overhang'), 'one');
     symlinkSync('far/real.overhang', join(place, 'link.overhang'));
-    await keepPrevious(join(place, 'link.overhang'));
+    await saving(join(place, 'link.overhang'), 'two');
+    expect(readFileSync(join(place, 'far/real.previous.overhang'), 'utf8')).toBe('one');
     expect(readdirSync(join(place, 'far')).toSorted()).toEqual(['real.overhang', 'real.previous.overhang']);
     expect(readdirSync(place).toSorted()).toEqual(['far', 'link.overhang']);
   });

@@ -12,6 +12,7 @@ import { rename } from 'node:fs/promises';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { saveFile } from '../../../electron/files/save-file.ts';
+import { syncFolder } from '../../../electron/files/sync-folder.ts';
 import { temporaryFolder } from '../../cli/temporary.ts';
 
 const folder = temporaryFolder();
@@ -20,6 +21,13 @@ const bytes = (text: string): Uint8Array => Buffer.from(text, 'utf8');
 const refused = (code: string): Error => Object.assign(new Error(code), { code });
 
 // That a kill tears no file is in tests/cli/kill.test.ts.
+describe('syncFolder', () => {
+  // A folder that may be written but not read cannot be opened; what was saved in it is saved.
+  test('fails for no folder that it cannot open', async () => {
+    await expect(syncFolder(join(folder, 'nowhere'))).resolves.toBeUndefined();
+  });
+});
+
 describe('saveFile', () => {
   test('makes a new file, replaces an old one and leaves nothing beside it', async () => {
     const place = join(folder, 'plain');

@@ -2,6 +2,7 @@ import { alike, type Likeness } from '../alike.ts';
 import { screwPoints } from './screw-points.ts';
 import { templateGeometry } from './template-geometry.ts';
 import type { Template, TemplateSource } from './types.ts';
+import { frameWidths } from '../../../order/frame-widths.ts';
 
 /** The templates of an order: drawers whose templates would be the same to 0.001 mm share one. */
 export function groupTemplates(sources: readonly TemplateSource[]): readonly Template[] {
@@ -23,6 +24,7 @@ export function groupTemplates(sources: readonly TemplateSource[]): readonly Tem
 function whatIsShown({ fit, fastening }: TemplateSource): Likeness {
   const { face, back, box, strip } = templateGeometry(fit);
   const { front } = fit.drawer;
+  const { stile, rail } = front.kind === 'slab' ? { stile: 0, rail: 0 } : frameWidths(front);
   const places = fastening?.places ?? [];
   const pulls = fastening?.pullHoles ?? { diameter: 0, centers: [] };
   return {
@@ -32,7 +34,8 @@ function whatIsShown({ fit, fastening }: TemplateSource): Likeness {
       strip,
       fit.boxSide,
       fit.rules.backBevel.value,
-      ...(front.kind === 'slab' ? [0, 0] : [front.memberWidth, front.railWidth ?? front.memberWidth]),
+      stile,
+      rail,
       fastening?.holes?.pilotDiameter ?? 0,
       places.length,
       ...places.flatMap((place) => {

@@ -6,6 +6,7 @@ import { pullMarks } from './pull-marks.ts';
 import { screwMarks } from './screw-marks.ts';
 import { templateGeometry } from './template-geometry.ts';
 import type { TemplateSource } from './types.ts';
+import { frameWidths } from '../../../order/frame-widths.ts';
 
 /** What a template shows besides words: where to cut, where to fold, where the box, the screws and the pull go. */
 export function templateLines({ fit, fastening }: TemplateSource): PaperDrawing {
@@ -53,8 +54,7 @@ function frameJoints(
   { x, y, w, h }: Box,
 ): readonly PaperItem[] {
   if (front.kind === 'slab') return [];
-  const stile = front.memberWidth;
-  const rail = front.railWidth ?? stile;
+  const { stile, rail } = frameWidths(front);
   if (w <= 2 * stile || h <= 2 * rail) return [];
   return [box({ x: x + stile, y: y + rail, w: w - 2 * stile, h: h - 2 * rail }, STROKES.faint)];
 }
