@@ -5,6 +5,8 @@ import type { Registration } from '../../core/jigs/plan-types.ts';
 import type { JigSharing } from '../../core/jigs/sharing/types.ts';
 import type { LengthUnit } from '../../core/order/types.ts';
 import { checkDate } from '../../core/order/date.ts';
+import { nameFault } from '../../core/order/order-name.ts';
+import { quoteText } from '../../core/order/quote-text.ts';
 import { MACHINES, STANDARDS } from '../../shared/library.ts';
 import { BadCall } from './output.ts';
 import { paperSettings } from './paper-settings.ts';
@@ -127,6 +129,8 @@ export function readArguments(words: readonly string[]): Call {
   }
   if (values.summary === '') throw new BadCall('--summary needs a file that it may write');
   const jobs = jobsOf(values.jobs);
+  const badName = values.name === undefined ? undefined : nameFault(values.name);
+  if (badName !== undefined) throw new BadCall(`--name is ${quoteText(values.name ?? '')}: ${badName}`);
   if (values.date !== undefined && checkDate(values.date, {}).length > 0) {
     throw new BadCall(`--date is "${values.date}"; write a date as YYYY-MM-DD`);
   }

@@ -2,6 +2,8 @@ import { readFile } from 'node:fs/promises';
 import { basename, extname } from 'node:path';
 import type { Finding, Outcome } from '../../core/findings/finding.ts';
 import { readOrderCsv } from '../../core/order/read-csv.ts';
+import { safeName } from '../../core/files/file-name.ts';
+import { nameFault } from '../../core/order/order-name.ts';
 import { parseProject } from '../../core/project/parse-project.ts';
 import type { Registration } from '../../core/jigs/plan-types.ts';
 import type { JigSharing } from '../../core/jigs/sharing/types.ts';
@@ -72,13 +74,16 @@ export async function loadOrder(call: Call): Promise<Outcome<Loaded | null>> {
   if (standard === null) return { value: null, findings: known.findings };
   const order = readOrderCsv(text, {
     file,
-    name: call.name ?? basename(call.order, extname(call.order)),
+    name: call.name ?? nameFromFile(basename(call.order, extname(call.order))),
     unit: call.unit ?? 'in',
     standard,
     ...(call.date === undefined ? {} : { date: call.date }),
   });
   return { value: { text, order: order.value, standard }, findings: [...findings, ...order.findings] };
 }
+
+/** A file's name as an order's; one that cannot be engraved is made fit, as a folder's name is. */
+const nameFromFile = (name: string): string => (nameFault(name) === undefined ? name : safeName(name));
 
 const renamed = (order: Order, call: Call): Order => ({
   ...order,

@@ -59,6 +59,12 @@ describe('a bad call ends with exit code 2 and says what would be accepted', () 
       '--only-jigs is "B1,,S1"; write names with a comma between them',
     ],
     [['check', order, '--only-jigs', 'B1'], 'check writes nothing and takes no --only-jigs'],
+    [['make', order, '--out', out, '--name', ' '], '--name is “ ”: it is empty; write a name'],
+    [
+      ['make', order, '--out', out, '--name', 'a\tb'],
+      '--name is “a\\u0009b”: it holds the unprintable character U+0009; type it again',
+    ],
+    [['make', order, '--out', out, '--name', 'x'.repeat(400)], 'it has 400 characters; write 80 at most'],
     [['make', order, '--out', out, '--date', 'today'], '--date is "today"; write a date as YYYY-MM-DD'],
     [
       ['make', order, '--out', out, '--date', '2031-02-30'],

@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto';
-import { existsSync, mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import Papa from 'papaparse';
 import { describe, expect, test } from 'vitest';
 import { z } from 'zod';
 import { call, ORDER, temporaryFolder } from './temporary.ts';
@@ -91,14 +92,35 @@ describe('overhang make', () => {
     }
   });
 
+  test('fit.csv has what was said of a row with it, of a drawer in a room too', async () => {
+    const order = join(folder, 'wobble.csv');
+    const rows = [',B1,top,1,inset,14 1/2,5,wobble', 'Hall,B2,top,1,inset,14 1/2,5,wobble', ''];
+    writeFileSync(order, ['room,cabinet,drawer,qty,style,opening_w,opening_h,pull', ...rows].join('\n'));
+    const out = join(folder, 'wobble');
+    const { code } = await call('make', order, '--out', out, '--formats', 'none', '--paper', 'none');
+    expect(code).toBe(0);
+    const { data } = Papa.parse<Readonly<Record<string, string>>>(read(join(out, 'fit.csv')).trim(), {
+      header: true,
+    });
+    expect(data.map(({ room, cabinet }) => [room, cabinet])).toEqual([
+      ['', 'B1'],
+      ['Hall', 'B2'],
+    ]);
+    for (const [index, { warnings }] of data.entries()) {
+      expect(warnings).toContain(`Row ${index + 2}`);
+      expect(warnings).toContain('“wobble”');
+      expect(warnings).not.toContain(`Row ${3 - index}`);
+    }
+  });
+
   test('writes fit.csv and schedule.csv as their readers expect them', () => {
     const lines = (name: string) => read(join(folder, 'first', name)).split('\r\n');
     // The columns of the fit; those of the screws come after them, and the warnings last.
     const fit = lines('fit.csv').map((line) => line.split(','));
-    expect(fit.map((cells) => cells.slice(0, 12).join(','))).toEqual([
-      'cabinet,drawer,qty,style,overhang_left_mm,overhang_right_mm,overhang_top_mm,overhang_bottom_mm,front_w_mm,front_h_mm,box_w_mm,box_h_mm',
-      'B1,top,2,full overlay,36.5125,36.5125,42.8625,17.4625,520.7,174.625,447.675,114.3',
-      'B1,bottom,2,full overlay,36.5125,36.5125,44.45,50.8,520.7,330.2,447.675,234.95',
+    expect(fit.map((cells) => cells.slice(0, 13).join(','))).toEqual([
+      'room,cabinet,drawer,qty,style,overhang_left_mm,overhang_right_mm,overhang_top_mm,overhang_bottom_mm,front_w_mm,front_h_mm,box_w_mm,box_h_mm',
+      ',B1,top,2,full overlay,36.5125,36.5125,42.8625,17.4625,520.7,174.625,447.675,114.3',
+      ',B1,bottom,2,full overlay,36.5125,36.5125,44.45,50.8,520.7,330.2,447.675,234.95',
       '',
     ]);
     expect(fit.map((cells) => cells.at(-1))).toEqual(['warnings', '', '', '']);
@@ -126,10 +148,15 @@ describe('overhang make', () => {
   test('takes the place of a folder that it wrote before, whole', async () => {
     const out = join(folder, 'replaced');
     await call('make', order, '--out', out);
-    writeFileSync(join(out, 'svg', 'stale.svg'), 'left over');
+    writeFileSync(join(out, 'svg', 'mine.svg'), 'mine');
+    const refused = await call('make', order, '--jigs', 'corner', '--out', out);
+    expect(refused).toMatchObject({ code: 2, out: '' });
+    expect(refused.err).toContain(
+      'files that this program did not write (svg/mine.svg), which would be lost',
+    );
+    rmSync(join(out, 'svg', 'mine.svg'));
     const { code } = await call('make', order, '--jigs', 'corner', '--out', out);
     expect(code).toBe(0);
-    expect(filesIn(out)).not.toContain(join('svg', 'stale.svg'));
     expect(filesIn(out).some((name) => name.includes('C1L-plate'))).toBe(true);
   });
 

@@ -51,7 +51,8 @@ describe('diskOutput', () => {
   test('replaces a folder that the program wrote, and no other', async () => {
     const { parent, router, begin } = outputTo();
     mkdirSync(join(parent, 'ours'));
-    writeFileSync(join(parent, 'ours/manifest.json'), MANIFEST);
+    const listed = { format: 'overhang-manifest', files: [{ path: 'old.dxf', size: 3 }] };
+    writeFileSync(join(parent, 'ours/manifest.json'), JSON.stringify(listed));
     writeFileSync(join(parent, 'ours/old.dxf'), 'old');
     mkdirSync(join(parent, 'theirs'));
     writeFileSync(join(parent, 'theirs/photo.jpg'), 'old');

@@ -10,6 +10,7 @@ import { roundTo } from '../../units/tolerances.ts';
 import { writeCsv } from '../csv.ts';
 
 const COLUMNS = [
+  'room',
   'cabinet',
   'drawer',
   'qty',
@@ -45,14 +46,18 @@ export function fitTable(
 ): string {
   const usesOf = groupBy(uses, ({ fit }) => fit);
   const screwed = new Map(fastenings.map((fastening) => [fastening.fit, fastening]));
+  // A row names its drawer without the room; a drawer of no row is known by its name alone.
+  const isOf = ({ at }: Finding, { drawer }: DrawerFit): boolean =>
+    drawer.row > 0 ? at.row === drawer.row : at.row === undefined && at.drawer === drawerName(drawer);
   const warnings = (fit: DrawerFit): string =>
     findings
-      .filter(({ at }) => at.drawer === drawerName(fit.drawer) && (at.row ?? 0) === fit.drawer.row)
+      .filter((finding) => isOf(finding, fit))
       .map(({ message }) => message)
       .join('; ');
   return writeCsv(
     COLUMNS,
     fits.map((fit) => [
+      fit.drawer.room ?? '',
       fit.drawer.cabinet,
       fit.drawer.drawer,
       fit.drawer.qty,
