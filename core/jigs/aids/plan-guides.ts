@@ -40,21 +40,15 @@ export function planGuides(
   const keysOf = boreKeys(corners);
   const keyOf = (corner: GuideCorner): string => keysOf(corner).at(-1) ?? '';
   const served = corners.filter(({ refusal }) => refusal === null);
-  const alike = [...groupBy(served, (corner) => `${keyOf(corner)} ${corner.setup.hand}`).values()];
+  const alike = [...groupBy(served, (corner) => `${keyOf(corner)} ${corner.setup.hand}`).values()]
+    // Bores that count as in the same place may just fit one box and just not another.
+    .flatMap((group) =>
+      group.length < 2 || kind.refuses(setupFor(group), context) === null
+        ? [group]
+        : group.map((corner) => [corner]),
+    );
   const groups = joined(alike, keysOf, kind, context).filter((group) => isWorthAGuide(group, fewest));
-  const numbers = new Map<string, number>();
-  for (const end of ENDS) {
-    for (const [first] of groups) {
-      const key = first === undefined ? '' : keyOf(first);
-      if (first?.setup.end === end && !numbers.has(key)) numbers.set(key, numbers.size + 1);
-    }
-  }
-  const built = groups
-    .flatMap((group) => {
-      const [first] = group;
-      if (first === undefined) return [];
-      return [{ group, hand: first.setup.hand, number: numbers.get(keyOf(first)) ?? 0 }];
-    })
+  const built = numbered(groups, keyOf)
     .toSorted((a, b) => a.number - b.number || HANDS.indexOf(a.hand) - HANDS.indexOf(b.hand))
     .map(({ group, hand, number }) => {
       const id = `${kind.code}${number}${hand === 'left' ? 'L' : 'R'}`;
@@ -65,6 +59,28 @@ export function planGuides(
     aidsOf: aidsOf(order, built),
     findings: order.flatMap(refusals),
   };
+}
+
+/** Groups with the hand and the number of their guide: those of bottom corners first, a pair of hands the same. */
+function numbered(groups: readonly (readonly GuideCorner[])[], keyOf: (corner: GuideCorner) => string) {
+  const guidesOf = new Map<string, number>();
+  const named = groups.flatMap((group) => {
+    const [first] = group;
+    if (first === undefined) return [];
+    const { hand, end } = first.setup;
+    const own = `${keyOf(first)} ${hand}`;
+    // Of the same bores there may be another guide of that hand, for a box that the first does not fit.
+    const before = guidesOf.get(own) ?? 0;
+    guidesOf.set(own, before + 1);
+    return [{ group, hand, end, name: `${keyOf(first)} ${before}` }];
+  });
+  const numbers = new Map<string, number>();
+  for (const end of ENDS) {
+    for (const { name, end: own } of named) {
+      if (own === end && !numbers.has(name)) numbers.set(name, numbers.size + 1);
+    }
+  }
+  return named.map(({ group, hand, name }) => ({ group, hand, number: numbers.get(name) ?? 0 }));
 }
 
 /** The guides of each drawer, in the order in which they were built. */

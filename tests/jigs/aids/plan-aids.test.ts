@@ -109,6 +109,26 @@ describe('planAids: drill guides', () => {
     expect(use?.jig.parameters['length']).toBeLessThanOrEqual(400);
   });
 
+  test('a box that just takes a guide keeps one of its own, though a wider one has nearly the same bores', () => {
+    const far = (fit: DrawerFit, boxW: number, fromSide: number) => {
+      const narrow = { ...fit, boxW };
+      return fasteningOf(narrow, [placeAt(narrow, { hand: 'right', end: 'bottom' }, { fromSide })]);
+    };
+    const isServed = (boxW: number): boolean => plan([far(first, boxW, 200)]).value.jigs.length === 1;
+    let [low, high] = [200, first.boxW];
+    expect([isServed(low), isServed(high)]).toEqual([false, true]);
+    while (high - low > 1e-9) {
+      const middle = (low + high) / 2;
+      if (isServed(middle)) high = middle;
+      else low = middle;
+    }
+    // Within the tolerance in which bores are in the same place.
+    const planned = plan([far(second, second.boxW, 200.0005), far(first, high, 200)]);
+    expect(ids(planned)).toEqual(['G1R right', 'G2R right']);
+    expect(uses(planned).map((use) => use.slice(-3))).toEqual(['G1R', 'G2R']);
+    expect(planned.findings).toEqual([]);
+  });
+
   test('a corner that no guide can serve is told, and the others keep theirs', () => {
     const near = placeAt(first, { hand: 'left', end: 'bottom' }, { fromSide: 3 });
     const good = placeAt(first, { hand: 'right', end: 'bottom' });
