@@ -46,6 +46,8 @@ export function closeGuard({ ask, save, close }: CloseSteps): CloseGuard {
     },
     changed(next) {
       state = next;
+      // Closing was called off after all, and what has been done since was never given up.
+      discarded = false;
       if (next.unsaved || !closesWhenSaved) return;
       closesWhenSaved = false;
       close();

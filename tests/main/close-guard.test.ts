@@ -57,6 +57,17 @@ describe('closeGuard', () => {
     expect(guard.mayClose()).toBe(true);
   });
 
+  test('discard: closes without a question, but asks again about what is done if the window stays', async () => {
+    const { guard, calls, choose } = guarded();
+    guard.changed(UNSAVED);
+    guard.mayClose();
+    await choose('discard');
+    expect(guard.mayClose()).toBe(true);
+    guard.changed(UNSAVED);
+    expect(guard.mayClose()).toBe(false);
+    expect(calls).toEqual(['ask kitchen', 'close', 'ask kitchen']);
+  });
+
   test('save that comes to nothing: stays open, also when the work is saved later', async () => {
     const { guard, calls, choose } = guarded();
     guard.changed(UNSAVED);
