@@ -35,7 +35,7 @@ export function screwSection(
     title: across === 'side' ? `across the side, cabinet's ${edge}` : `across the ${edge} edge`,
     shapes,
     tools: toolShapes(place, fit, edge, { screw, driver: standard.fastening.driver, pilot }),
-    dimensions: sectionDimensions({ place, fit, edge, screw, standard, shapes }),
+    dimensions: sectionDimensions({ place, fit, edge, screw, standard, shapes, reach: reach.in }),
     margins: place.margins,
     extents: { in: [0, reach.in], up: [-fit.frontThickness, reach.up] },
   };

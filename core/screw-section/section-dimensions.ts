@@ -3,6 +3,7 @@ import type { DrawerFit } from '../fit/types.ts';
 import type { Edge } from '../order/types.ts';
 import type { StockScrew } from '../rules/fastening-types.ts';
 import type { ShopStandard } from '../rules/types.ts';
+import { SAME_LENGTH } from '../units/tolerances.ts';
 import { seenAcross } from './from-edge.ts';
 import { alongScrew } from './tool-shapes.ts';
 import type { SectionDimension, SectionPoint, SectionShape } from './types.ts';
@@ -14,6 +15,8 @@ export interface DimensionsOf {
   readonly screw: StockScrew;
   readonly standard: ShopStandard;
   readonly shapes: readonly SectionShape[];
+  /** mm from the edge. How far in the drawing goes: wood that ends there is only cut off. */
+  readonly reach: number;
 }
 
 /**
@@ -50,6 +53,7 @@ function woodBeside({
   screw,
   standard,
   shapes,
+  reach,
 }: DimensionsOf): readonly SectionDimension[] {
   const wood = shapes.find(({ id }) => id === `wood ${place.wood}`);
   const least = standard.fastening.edgeMargin.value;
@@ -62,11 +66,9 @@ function woodBeside({
   const ins = wood.outline.flatMap((point) => (point.up === 0 ? [point.in] : []));
   const [outer, inner] = [Math.min(...ins), Math.max(...ins)];
   const [out, inwards] = tip.in < enters.in ? ([tip, enters] as const) : ([enters, tip] as const);
-  const groove = shapes.find(({ id }) => id === 'groove');
-  const grooveIn = groove === undefined ? Infinity : Math.min(...groove.outline.map((point) => point.in));
   return [
     level('wood', { ...out, in: out.in - half }, outer, least, 'outwards'),
-    ...(Number.isFinite(grooveIn) || inner < inwards.in + 60
+    ...(inner < reach - SAME_LENGTH
       ? [level('wood', { ...inwards, in: inwards.in + half }, inner, least, 'inwards')]
       : []),
   ];

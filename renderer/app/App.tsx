@@ -6,7 +6,7 @@ import { listenForDrops, openDropped } from '../transport/open-dropped.ts';
 import './tokens.css';
 import './app.css';
 import { Bench } from './Bench.tsx';
-import { offerKept, open, openAfterLeaving } from './document-actions.ts';
+import { askForKept, offerKept, open, openAfterLeaving } from './document-actions.ts';
 import { keepWork } from './keep-work.ts';
 import { Question } from './Question.tsx';
 import { StatusLine } from './StatusLine.tsx';
@@ -33,9 +33,10 @@ export function App() {
     document.documentElement.dataset['theme'] = theme;
   }, [theme]);
   useEffect(() => {
-    void offerKept();
+    const kept = askForKept();
+    void offerKept(kept);
     const ends = [
-      keepWork(),
+      keepWork(kept),
       listenForDrops((file) => void openAfterLeaving(() => openDropped(file))),
       listenForOffers((handle) => void open(handle)),
     ];

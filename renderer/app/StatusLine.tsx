@@ -6,7 +6,8 @@ export function StatusLine() {
   const drawers = useProgram(({ designed }) =>
     Object.values(designed?.fits ?? {}).reduce((sum, { drawer }) => sum + drawer.qty, 0),
   );
-  const jigs = useProgram(({ designed }) => designed?.jigs.length ?? 0);
+  const aids = useProgram(({ designed }) => new Set(designed?.aids.map(({ jigId }) => jigId)).size);
+  const jigs = useProgram(({ designed }) => designed?.jigs.length ?? 0) - aids;
   const parts = useProgram(
     ({ designed }) => designed?.parts.reduce((sum, { copies }) => sum + copies, 0) ?? 0,
   );
@@ -19,10 +20,10 @@ export function StatusLine() {
       {isWhole ? (
         <>
           <span>
-            {drawers} drawers, {jigs} jigs, {parts} pieces
+            {many(drawers, 'drawer')}, {many(jigs, 'jig')}, {aids} for drilling, {many(parts, 'piece')}
           </span>
           <span>
-            {errors} faults, {warnings} to check
+            {many(errors, 'fault')}, {warnings} to check
           </span>
         </>
       ) : (
@@ -32,6 +33,8 @@ export function StatusLine() {
     </footer>
   );
 }
+
+const many = (number: number, word: string): string => `${number} ${word}${number === 1 ? '' : 's'}`;
 
 const count = (
   findings: readonly { readonly finding: { readonly severity: string } }[] | undefined,

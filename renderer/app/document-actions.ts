@@ -16,9 +16,19 @@ import { saveAsking, type HowToSave } from './save-asking.ts';
 
 const tell = (text: string): void => useNotices.getState().tell(text);
 
+/** Takes what is being typed into the draft: a field does so when it is left, and is gone on with afterwards. */
+function takeTyped(): void {
+  const { activeElement: field } = document;
+  if (field instanceof HTMLInputElement || field instanceof HTMLTextAreaElement) {
+    field.blur();
+    field.focus();
+  }
+  settle();
+}
+
 /** Whether unsaved work may go: it is saved, or given up, or there is none. */
 async function mayLeave(): Promise<boolean> {
-  settle();
+  takeTyped();
   const state = useProgram.getState();
   if (!isUnsaved(state)) return true;
   const chosen = await ask('Unsaved work', `"${state.draft.name}" has changes that are not saved.`, [
@@ -32,7 +42,7 @@ async function mayLeave(): Promise<boolean> {
 
 /** Saves the draft as a project file; true when it is saved. */
 export async function save(askWhere: boolean): Promise<boolean> {
-  settle();
+  takeTyped();
   const { draft, file } = useProgram.getState();
   const [tab, writeDraft] = await Promise.all([ownTab(), draftWriter().catch(() => null)]);
   if (writeDraft === null) {
@@ -103,10 +113,16 @@ async function replaceBy(draft: Draft, words: string): Promise<void> {
   tell(words);
 }
 
-/** Work that an earlier run left unsaved, brought back if its owner wants it. */
-export async function offerKept(): Promise<void> {
+/** Asks for work that an earlier run, or this tab before it was loaded again, left unsaved. */
+export async function askForKept(): Promise<Reply<'document.kept'>> {
   const tab = await ownTab();
-  const { document } = await send('document.kept', { tab, open: await openTabs() });
+  const open = await openTabs();
+  return send('document.kept', { tab, open });
+}
+
+/** Such work, brought back if its owner wants it. */
+export async function offerKept(kept: Promise<Reply<'document.kept'>>): Promise<void> {
+  const { document } = await kept;
   if (document === null) return;
   const { draft, findings } = await readText(document.text, document.name);
   if (draft === null) {

@@ -1,5 +1,6 @@
 import { isUnsaved } from '../store/readings.ts';
 import { useProgram } from '../store/use-program.ts';
+import type { Tab } from '../../shared/contract/tab.ts';
 import { send } from '../transport/send.ts';
 import { ownTab } from '../transport/tab.ts';
 import { draftWriter, NO_WRITER } from './draft-writer.ts';
@@ -9,19 +10,29 @@ import { useNotices } from './notices.ts';
 /** ms. Typing goes on for a while before a snapshot is worth its writing. */
 const QUIET = 1500;
 
-/** Tells the platform of unsaved work, which guards the window, and keeps a snapshot of it for after a crash. */
-export function keepWork(): () => void {
+/** ms. Who types without a pause loses no more than this. */
+const LONGEST = 10_000;
+
+/**
+ * Tells the platform of unsaved work, which guards the window, and keeps a snapshot of it for after a crash. It says
+ * nothing before the platform has been asked for the work of an earlier time: that nothing is unsaved would be taken
+ * for that work.
+ */
+export function keepWork(asked: Promise<unknown>): () => void {
+  const tabAfterAsking = (): Promise<Tab> => asked.then(ownTab, ownTab);
   let timer: ReturnType<typeof setTimeout> | undefined;
+  let changedAt: number | null = null;
   let refused = '';
   const tellUnsaved = (): void => {
     const state = useProgram.getState();
     const name = state.file.name ?? state.draft.name;
     const unsaved = isUnsaved(state);
-    void ownTab().then((tab) => send('document.changed', { tab, unsaved, name }));
+    void tabAfterAsking().then((tab) => send('document.changed', { tab, unsaved, name }));
     document.title = `${unsaved ? '• ' : ''}${name} - Overhang`;
   };
   const keep = async (): Promise<void> => {
-    const tab = await ownTab();
+    changedAt = null;
+    const tab = await tabAfterAsking();
     const state = useProgram.getState();
     if (!isUnsaved(state)) return;
     const { draft, file } = state;
@@ -50,7 +61,9 @@ export function keepWork(): () => void {
     if (state.draft === before.draft && state.file === before.file) return;
     tellUnsaved();
     clearTimeout(timer);
-    timer = setTimeout(() => void keep(), QUIET);
+    const now = performance.now();
+    changedAt ??= now;
+    timer = setTimeout(() => void keep(), Math.max(0, Math.min(QUIET, changedAt + LONGEST - now)));
   });
   return () => {
     stop();

@@ -42,11 +42,17 @@ export function sinceRun({ begun, choice }: OutputState, draft: Draft): SinceRun
 
 let stopper: AbortController | null = null;
 
+/** While the place is asked for there is no run yet, and there is to be one only. */
+let isAsking = false;
+
 /** Asks where, then writes the chosen files of the order there, whole or not at all. */
 export async function startOutput(name: string): Promise<void> {
   const { run, choice } = useOutputRun.getState();
-  if (run.state === 'running') return;
-  const begun = await send('output.begin', { suggestedName: `${name} jigs` });
+  if (run.state === 'running' || isAsking) return;
+  isAsking = true;
+  const begun = await send('output.begin', { suggestedName: `${name} jigs` }).finally(() => {
+    isAsking = false;
+  });
   if (!begun.ok) return setRun({ ...IDLE, state: 'failed', reason: begun.reason });
   if (begun.cancelled) return;
   const { job } = begun;

@@ -1,5 +1,6 @@
-import { useId, type ChangeEvent } from 'react';
+import { useId, type ChangeEvent, type KeyboardEvent } from 'react';
 import { described, Field, type FieldFrame } from '../fields/Field.tsx';
+import { isUndo } from '../fields/is-undo.ts';
 import type { DocumentEdit } from './edit.ts';
 import type { Path } from './json.ts';
 
@@ -29,6 +30,10 @@ export function DocumentField(props: DocumentFieldProps) {
     spellCheck: !figures,
     value: edit.text(path),
     onChange: (event: ChangeEvent<HTMLInputElement | HTMLTextAreaElement>) => write(event.target.value),
+    // A document is edited aside from the order, whose changes are not seen from here: undo is the field's own.
+    onKeyDown: (event: KeyboardEvent) => {
+      if (isUndo(event)) event.stopPropagation();
+    },
   };
   return (
     <Field {...frame} id={id} fault={fault}>

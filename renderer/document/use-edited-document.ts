@@ -14,7 +14,7 @@ export interface EditedDocument {
 }
 
 /** How documents of one kind are edited. */
-export interface DocumentKind<Value, Edited extends EditedDocument> {
+export interface DocumentKind<Value extends object, Edited extends EditedDocument> {
   readonly begin: (value: Value, shown: LengthUnit) => Edited;
   /** The same work in words of another unit. */
   readonly showIn: (edited: Edited, shown: LengthUnit) => Edited;
@@ -25,9 +25,11 @@ export interface DocumentKind<Value, Edited extends EditedDocument> {
   /** Reads a file of the kind. */
   readonly parse: (json: unknown, file: string) => Outcome<Value | null>;
   readonly write: (value: Value) => string;
+  /** Work that is neither applied nor dropped: it is gone on with when its page is shown again. */
+  readonly kept: WeakMap<Value, Edited>;
 }
 
-interface EditedOf<Value, Edited extends EditedDocument> {
+interface EditedOf<Value extends object, Edited extends EditedDocument> {
   readonly kind: DocumentKind<Value, Edited>;
   /** What is in force, and is edited. */
   readonly own: Value;
@@ -60,7 +62,12 @@ export function useEditedDocument<Value extends { readonly name: string }, Edite
   given: EditedOf<Value, Edited>,
 ): DocumentWork<Value, Edited> {
   const { kind, own, unit, onApply, onOpen, onSave } = given;
-  const [work, setWork] = useState<Edited | null>(null);
+  const [work, showWork] = useState(() => kind.kept.get(own) ?? null);
+  const setWork = (next: Edited | null): void => {
+    if (next === null) kind.kept.delete(own);
+    else kind.kept.set(own, next);
+    showWork(next);
+  };
   const [refused, setRefused] = useState<readonly string[]>([]);
   const edited = useMemo(
     () => (work === null ? kind.begin(own, unit) : kind.showIn(work, unit)),

@@ -1,4 +1,5 @@
 import { useState, type ChangeEvent, type KeyboardEvent } from 'react';
+import { isUndo } from './is-undo.ts';
 
 /** What a text input needs to be typed in, and why its text was refused. */
 interface Typing {
@@ -33,8 +34,7 @@ export function useTyping(shown: string, accept: (text: string) => string | null
     if (event.key === 'Enter') commit();
     if (typed === null) return;
     // What is open around the field stays open, and undo takes back letters first, not changes.
-    const undoes = event.key.toLowerCase() === 'z' && (event.ctrlKey || event.metaKey);
-    if (event.key === 'Escape' || undoes) event.stopPropagation();
+    if (event.key === 'Escape' || isUndo(event)) event.stopPropagation();
     if (event.key === 'Escape') restore();
   };
   return {

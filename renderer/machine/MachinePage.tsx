@@ -31,6 +31,7 @@ const KIND: DocumentKind<MachineProfile, EditedMachine> = {
   read: readEdited,
   parse: parseMachine,
   write: writeMachine,
+  kept: new WeakMap(),
 };
 
 /** The machine profile: what is on the bed, how wide it cuts, how its files are written. */

@@ -6,6 +6,7 @@ import { shownScrews } from '../../core/screw-section/shown-screws.ts';
 import { screwSection } from '../../core/screw-section/screw-section.ts';
 import { HoleWords } from './HoleWords.tsx';
 import { MarginTable } from './MarginTable.tsx';
+import '../parts/parts.css';
 import './screw.css';
 import { ScrewDrawing } from './ScrewDrawing.tsx';
 import { ScrewList } from './ScrewList.tsx';

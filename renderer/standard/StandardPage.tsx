@@ -30,6 +30,7 @@ const KIND: DocumentKind<ShopStandard, EditedStandard> = {
   read: readEdited,
   parse: parseStandard,
   write: writeStandard,
+  kept: new WeakMap(),
 };
 
 /** The shop standard: every value with its source, and what the order would make of a change. */

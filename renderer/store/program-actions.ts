@@ -68,21 +68,25 @@ const BEHAVIOURS: readonly ActionBehaviour[] = [
     id: 'order.duplicate-row',
     enabled: hasRow,
     perform: withRow(duplicateRow),
+    leaveToFields: true,
   },
   {
     id: 'order.remove-row',
     enabled: hasRow,
     perform: withRow(removeRow),
+    leaveToFields: true,
   },
   {
     id: 'order.move-row-up',
     enabled: (state) => hasRow(state) && state.draft.rows[0]?.id !== state.selection.rowId,
     perform: withRow((rowId) => moveRow(rowId, -1)),
+    leaveToFields: true,
   },
   {
     id: 'order.move-row-down',
     enabled: (state) => hasRow(state) && state.draft.rows.at(-1)?.id !== state.selection.rowId,
     perform: withRow((rowId) => moveRow(rowId, 1)),
+    leaveToFields: true,
   },
   {
     id: 'order.next-row',

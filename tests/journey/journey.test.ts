@@ -9,6 +9,7 @@ import { readWithDxfParser } from '../readers/dxf-parser.ts';
 import { firstScreenJourney } from './first-screen-journey.ts';
 import { firstScripts, kilobytes } from './first-scripts.ts';
 import { jigPlanJourney } from './jig-plan-journey.ts';
+import { keepingJourney } from './keeping-journey.ts';
 import { startProgram, type Program } from './program.ts';
 
 const INCH = 25.4;
@@ -214,6 +215,7 @@ describe('the whole job in the browser host', () => {
   });
 
   jigPlanJourney(() => program);
+  keepingJourney(() => program);
   firstScreenJourney(() => program);
 
   test('cells of a spreadsheet are pasted, new rows with them', async () => {

@@ -38,6 +38,15 @@ describe('screwSection', () => {
     }
   });
 
+  test('screwSection: nothing is dimensioned to where the drawing only cuts the wood off', () => {
+    const cut = cases.flatMap(({ sections }) =>
+      sections.flatMap(({ dimensions, extents }) =>
+        dimensions.filter(({ to }) => to.in >= extents.in[1] - 1e-6).map(({ limit }) => limit),
+      ),
+    );
+    expect(cut).toEqual([]);
+  });
+
   test('screwSection: the tightest wood that it shows, and the head’s room, are those of the fastening', () => {
     const least = (one: (typeof cases)[number], limit: LimitName): number =>
       Math.min(
