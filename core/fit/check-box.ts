@@ -1,8 +1,12 @@
 import type { Finding } from '../findings/finding.ts';
 import { formatLength } from '../units/format-length.ts';
+import { INCH } from '../units/inch-fraction.ts';
 import { SAME_LENGTH } from '../units/tolerances.ts';
 import { fitError, fitWarning } from './fit-finding.ts';
 import type { DrawerFit } from './types.ts';
+
+/** mm. 48 in: wider drawers are not hung on one pair of slides; common practice, no source. */
+const LARGEST_OPENING = 1219.2;
 
 /** Whether the box enters its opening and leaves the slide the room that it needs. */
 export function checkBox(fit: DrawerFit): readonly Finding[] {
@@ -26,6 +30,31 @@ export function checkBox(fit: DrawerFit): readonly Finding[] {
       { boxW, boxH },
     );
     return findings;
+  }
+  if (boxW - 2 * fit.boxSide < SAME_LENGTH) {
+    report(
+      fitError,
+      'box-no-inside',
+      'opening_w',
+      `the box is ${mm(boxW)} wide, and its two sides of ${mm(fit.boxSide)} leave no room between them`,
+      { boxW, boxSide: fit.boxSide },
+    );
+  }
+  for (const [value, column, word] of [
+    [drawer.openingW, 'opening_w', 'wide'],
+    [drawer.openingH, 'opening_h', 'high'],
+  ] as const) {
+    if (value <= LARGEST_OPENING) continue;
+    // A bare number is in the order's unit, which is easily forgotten.
+    const instead =
+      fit.unit === 'in' ? `; if it was measured in millimetres, write ${Math.round(value / INCH)} mm` : '';
+    report(
+      fitWarning,
+      'opening-large',
+      column,
+      `the opening is ${mm(value)} ${word}, more than drawers are made for${instead}`,
+      { opening: value },
+    );
   }
   if (boxW >= drawer.openingW - SAME_LENGTH) {
     report(

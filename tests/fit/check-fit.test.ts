@@ -52,6 +52,21 @@ describe('fitOrder tells impossible and suspicious geometry by the drawer and th
     ]);
   });
 
+  test('millimetres that were typed into an order in inches are told as what they may be', () => {
+    const found = findingsOf({ openingW: 381 * INCH, openingH: 114 * INCH });
+    expect(found).toEqual([
+      'warning fit/opening-large: Drawer B1 / d1, row 2: the opening is 381" wide, more than drawers are made for; if it was measured in millimetres, write 381 mm.',
+      'warning fit/opening-large: Drawer B1 / d1, row 2: the opening is 114" high, more than drawers are made for; if it was measured in millimetres, write 114 mm.',
+    ]);
+    expect(findingsOf({ openingW: 48 * INCH })).toEqual([]);
+  });
+
+  test('a box whose sides leave no room between them is an error', () => {
+    expect(findingsOf({ openingW: 1.5 * INCH })).toContain(
+      'error fit/box-no-inside: Drawer B1 / d1, row 2: the box is 1 1/8" wide, and its two sides of 5/8" leave no room between them.',
+    );
+  });
+
   test('an opening that leaves no box is an error', () => {
     expect(findingsOf({ openingH: INCH })).toContain(
       'error fit/no-box: Drawer B1 / d1, row 2: no box fits: an opening of 18" x 1" less running clearance, lift and top clearance leaves 17 5/8" x 0".',
