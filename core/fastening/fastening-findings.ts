@@ -42,7 +42,7 @@ export function fasteningFindings(fastening: Fastening, standard: ShopStandard):
     found.push(
       say(
         'place',
-        `${impossible.length} of its ${all} screws have no place, and the others hold the front without. ${missWords(worst, fit)}`,
+        `${impossible.length} of its ${all} screws have no place, and the front has the other ${fastening.places.length} only. ${missWords(worst, fit)}`,
         { missing: impossible.length, ...missValues(worst) },
       ),
     );
@@ -99,8 +99,12 @@ function missWords(place: Impossible, fit: DrawerFit): string {
   return `In ${placeName(place)}, ${place.screw.name} comes nearest.${miss} ${cures}`;
 }
 
-const marginWords = ({ against, is, least }: Margin, fit: DrawerFit): string =>
-  `There is ${formatLength(is, fit.unit)} at ${against}, where ${formatLength(least, fit.unit)} must be.`;
+function marginWords({ against, is, least }: Margin, fit: DrawerFit): string {
+  const [there, asked] = [formatLength(Math.abs(is), fit.unit), formatLength(least, fit.unit)];
+  return is < 0
+    ? `It goes ${there} past ${against}, and must keep ${asked} from it.`
+    : `There is ${there} at ${against}, where ${asked} must be.`;
+}
 
 const missValues = (place: Impossible | undefined): Finding['values'] => {
   const worst = place?.margins[0];

@@ -14,7 +14,8 @@ export function reachWords(
   if (margin === null) {
     return {
       verdict: 'no gap',
-      words: 'This front laps its members all round and shows no gap, so there is nothing to bring in.',
+      words:
+        'This front laps its members all round and shows no gap of its own, so there is nothing to bring in; a gap to the front below it comes in with that one.',
       scarcest: [],
     };
   }

@@ -58,7 +58,10 @@ export function DialInPanel({ budget, standard, unit, notes, onNotes }: DialInPa
     <section className="gaps-panel" aria-labelledby="gaps-dial-in">
       <h3 id="gaps-dial-in">Dial it in</h3>
       {picture.gaps.length === 0 ? (
-        <p>The front laps all round, so there is no gap to read.</p>
+        <p>
+          The front laps all round, so it has no gap of its own to read; the gap to the front below it is read
+          there.
+        </p>
       ) : (
         <>
           <p>

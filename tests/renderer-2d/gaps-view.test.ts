@@ -114,7 +114,7 @@ describe('GapsView', () => {
     await gaps(harbor, lapped);
     expect(await page.locator('.gaps-bar').count()).toBe(0);
     expect(await page.getByText('laps its members all round').count()).toBe(1);
-    expect(await page.getByText('so there is no gap to read').count()).toBe(1);
+    expect(await page.getByText('so it has no gap of its own to read').count()).toBe(1);
   });
 
   test("tells the order's rework and the row's share, and counts again when asked", async () => {
