@@ -39,6 +39,8 @@ export function readFirst(
         `  2. ${use}`,
         '',
       ]),
+    ...DRILLING,
+    '',
     'Front face down, left and right swap: "left" and "right" are those of someone who faces the closed cabinet.',
     `Sheet: ${machine.sheet.material}, measured ${machine.sheet.thickness} mm. ${kerfWords(machine)}`,
     'Check the first jig of each kind on a scrap front before you set the order.',
@@ -49,6 +51,16 @@ export function readFirst(
   ];
   return lines.join('\r\n');
 }
+
+/** What goes for every screw and pull, with a guide or without. */
+const DRILLING = [
+  'Drilling',
+  '  1. Pilot holes: from inside the box, with box and front clamped and the depth stop set.',
+  '  2. Where the instructions give a clearance in the box front: leave the clamp on and open the holes in the box front only, with that bit and the stop at the thickness of the box front (along the lean where a hole leans). A screw whose thread bites in the box front too holds the front away from it.',
+  '  3. A screw that leans and has no guide: set a sliding bevel to its angle, lean the bit by it, and measure the depth along the lean. Try it on scrap first.',
+  '  4. Pull holes go right through the front into a scrap board. One that the box front covers is carried on through the box front from the face when the front is fixed, with a scrap behind.',
+  '  No screw chosen, no hole: do not drill where the instructions say to stop.',
+] as const;
 
 /** What is in the folder besides the manifest and this text. */
 function fileLines(choice: OutputChoice): readonly string[] {

@@ -69,7 +69,7 @@ export const cornerDrillGuide: AidKind<GuideSetup> = {
   ],
   assembly:
     'Stack the layers in the order of their numbers, layer 1 lowest, engraved faces up; at a top corner the dust layer and the lip go under layer 1. Pins or keys go in one way only. Glue thinly, keep glue out of the bores, and check with the bit that it runs free. Left and right are a pair; the arrow points to the cabinet’s left.',
-  use: 'Set the box on the back of the front, and wipe glue and dust out of the corner that the label names. Lay the guide flat on the inside of the box front, press it against the side and the bottom of the box (at a top corner: hook its lip over the top edge and press it against the side), and clamp it. Set the depth stop against the upper face as the label says, and try it on scrap. Drill with the bit running before it enters, and keep fingers away from under the guide.',
+  use: 'Set the box on the back of the front, and wipe glue and dust out of the corner that the label names. Lay the guide flat on the inside of the box front, press it against the side and the bottom of the box (at a top corner: hook its lip over the top edge and press it against the side), and clamp it. Set the depth stop against the upper face as the label says, and try it on scrap. Drill with the bit running before it enters, and keep fingers away from under the guide. Take the guide out when the pilot holes are drilled: it is not for the clearance bit.',
   refuses(setup, context) {
     const laid = lay(setup, context);
     return typeof laid === 'string' ? laid : null;

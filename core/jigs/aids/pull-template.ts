@@ -50,7 +50,7 @@ export const pullTemplate: AidKind<TemplateSetup> = {
   ],
   assembly:
     'Stack the plate, engraved face up, on the dust layer if there is one, and both on the lip layers. Pins or keys go in one way only. Left and right are not alike; the arrow points to the cabinet’s left.',
-  use: 'Lay the front face down on a flat scrap board, before the box is set. Hook the lips over the top corner that the label names and press them flat to the edges (with a notch instead: press the lip to the top edge and set the notch to the pencilled centre line), and clamp the template. Drill right through the front into the board, the drill held square.',
+  use: 'Lay the front face down on a flat scrap board, before the box is set. Hook the lips over the top corner that the label names and press them flat to the edges (with a notch instead: press the lip to the top edge and set the notch to the pencilled centre line), and clamp the template. Drill right through the front into the board, the drill held square. A hole that the box front comes to cover is carried on through it from the face when the front is fixed, with a scrap behind.',
   refuses(setup, context) {
     const lip = lipOf(setup, context);
     if (typeof lip === 'string') return lip;

@@ -8,6 +8,7 @@ import { planJigs } from '../../../core/jigs/plan.ts';
 import type { Sharing } from '../../../core/jigs/sharing/types.ts';
 import { contextOf } from '../../jigs/setups.ts';
 import { fitOf } from '../../fit/budget/fits.ts';
+import { leaning } from './made-up-fastening.ts';
 
 const INCH = 25.4;
 
@@ -35,7 +36,7 @@ function shared(fits: readonly DrawerFit[]) {
     curve: [],
   };
   const { uses } = planJigs(fits, 'edge', contextOf('laser-6'), undefined, sharing).value;
-  const setups = groupSetups({ fits, uses, fasteningOf: () => null, templates: [] });
+  const setups = groupSetups({ fits, uses, fasteningOf: (fit) => leaning(fit, 0), templates: [] });
   return setups.map((setup) => ({
     numbers: setupNumbers(setup, EN),
     steps: setupSteps(setup, EN),
@@ -49,13 +50,13 @@ describe('the sheets of drawers that share jigs', () => {
   test('tell what the jigs set, and what they leave to each adjuster, on a sheet of its own', () => {
     const [exact, off] = shared([wants(0, 0), wants(-INCH / 32, -INCH / 64)]);
     expect(exact?.numbers.filter((line) => line.includes('djuster'))).toEqual([EN.sheets.adjuster('3/32"')]);
-    expect(exact?.steps.at(-1)).toBe(EN.sheets.hang('3/32"'));
+    expect(exact?.steps.at(-1)).toBe(EN.sheets.hangTouching('3/32"'));
     expect(off?.numbers.filter((line) => line.includes('djuster'))).toEqual([
       EN.sheets.adjuster('7/64"'),
       EN.sheets.adjusterSide('1/32"', 'cabinet right'),
     ]);
     expect(off?.steps.slice(-2)).toEqual([
-      EN.sheets.hang('7/64"'),
+      EN.sheets.hangTouching('7/64"'),
       EN.sheets.hangSide('1/32"', 'cabinet right'),
     ]);
     for (const { left, bottom } of [...(exact?.overhangs ?? []), ...(off?.overhangs ?? [])]) {

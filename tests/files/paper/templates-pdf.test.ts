@@ -157,6 +157,44 @@ describe('templatesPdf', () => {
       expect(map === undefined ? [] : map.texts.map(({ text }) => text)).toContain(tile);
   });
 
+  test('templatesPdf has a cover that takes the paper off before the box, and drills no leaning screw at its cross', () => {
+    const words = usual.pages.slice(0, 1).map(wordsOf).join(' ').replaceAll(/\s+/g, ' ');
+    const steps = [
+      'Prick through the paper with an awl: the corners of the heavy line',
+      'Take the paper off before the box comes on. Put a flat scrap board under the front',
+      'Stand the box on the back of the front',
+      'never drill straight at its cross',
+    ].map((step) => words.indexOf(step));
+    expect(steps).not.toContain(-1);
+    expect(
+      same(
+        steps,
+        steps.toSorted((one, other) => one - other),
+        'order of the steps',
+      ),
+    ).toBe('');
+  });
+
+  test('templatesPdf tells beside the mark of a screw its pilot, and the clearance where there is one', async () => {
+    const [fit] = pick(harbor.fits, 0);
+    if (fit === undefined) throw new Error('no drawer');
+    const plain = leaning(fit, 0);
+    if (plain.holes === null) throw new Error('no holes');
+    const clearing = { ...plain, holes: { ...plain.holes, clearanceDiameter: (11 / 64) * 25.4 } };
+    const templates = groupTemplates([plain, clearing].map((fastening) => ({ fit, fastening })));
+    // One that gives no clearance would be wrong for the other.
+    expect(templates).toHaveLength(2);
+    const legends = await Promise.all(
+      templates.map(async (template) => {
+        const request = { order: harbor.order, templates: [template], settings: USUAL_PAPER };
+        const { value } = await templatesPdf({ ...request, fonts: PAPER_FONTS });
+        return (await readPdf(value ?? new Uint8Array())).map(wordsOf).join(' ');
+      }),
+    );
+    expect(legends.map((words) => words.includes('Pilot 7/64"'))).toEqual([true, true]);
+    expect(legends.map((words) => words.includes('Box front clearance 11/64"'))).toEqual([false, true]);
+  });
+
   test('templatesPdf names on each page the neighbours that it joins, and each names it back (PDF-3)', () => {
     const joins = ({ texts }: ReadPage) => texts.flatMap(({ text }) => /^joins (.*)$/.exec(text)?.[1] ?? []);
     for (const page of usual.pages.filter(({ label }) => label.includes('-'))) {

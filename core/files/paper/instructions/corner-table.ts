@@ -69,7 +69,13 @@ export function cornerTable(setup: PaperSetup, column: Column, words: PaperWords
   for (const [index, one] of placed.entries()) put((heads[index] ?? []).map(boldLine), one);
   rule(Math.max(...heads.map(({ length }) => length)));
   for (const variant of setup.variants) {
-    const cells = placed.map((one) => one.cell(variant));
+    const cells = placed.map((one) =>
+      one
+        .cell(variant)
+        .flatMap(({ words: said, bold }) =>
+          wrap(said, one.w, size, measure, bold).map((row) => ({ words: row, bold })),
+        ),
+    );
     for (const [index, one] of placed.entries()) put(cells[index] ?? [], one);
     rule(Math.max(...cells.map(({ length }) => length)));
   }
@@ -108,7 +114,16 @@ function columnsOf(setup: PaperSetup, words: PaperWords): readonly TableColumn[]
   ];
 }
 
-/** The guide, or that there is none, and each screw; those that the guide does not reach have a star. */
+/** Which way the tip of a leaning bit goes that nothing guides; '' for a straight one. */
+function wayWords({ lean, corner }: ScrewPlace, { sheets }: PaperWords): string {
+  const ways = [
+    { edge: 'side', degrees: roundTo(lean.side, 1) } as const,
+    { edge: corner.end, degrees: roundTo(lean.rail, 1) },
+  ].filter(({ degrees }) => degrees > 0);
+  return ways.length === 0 ? '' : sheets.leanWay(ways);
+}
+
+/** The guide, or that there is none, and each screw; those that the guide does not reach say so. */
 function cornerLines(
   corner: Corner,
   { aids }: SetupVariant,
@@ -135,6 +150,7 @@ function cornerLines(
           roundTo(place.angle, 1),
           placeText(place.fromSide, unit),
           placeText(place.fromEnd, unit),
+          guide?.screws.includes(place.index) === true ? '' : wayWords(place, words),
           guide !== undefined && !guide.screws.includes(place.index),
         ),
       ),

@@ -37,6 +37,7 @@ function whatIsShown({ fit, fastening }: TemplateSource): Likeness {
       stile,
       rail,
       fastening?.holes?.pilotDiameter ?? 0,
+      fastening?.holes?.clearanceDiameter ?? 0,
       places.length,
       ...places.flatMap((place) => {
         const { head, crossing } = screwPoints(place, fit.boxFront);

@@ -96,12 +96,14 @@ function titleLines({ id, fit, users }: Template, order: string, words: PaperWor
 
 /** What the marks mean. */
 function markLines({ fit, fastening }: Template, unit: LengthUnit, words: PaperWords): readonly BlockLine[] {
+  const clear = fastening?.holes?.clearanceDiameter ?? 0;
   const lines = [
     ...(fastening === null || fastening.places.length === 0
       ? [words.template.noScrews]
       : [
           words.template.cross(
             fastening.holes === null ? null : bitText(fastening.holes.pilotDiameter, unit, words),
+            clear > 0 ? bitText(clear, unit, words) : null,
           ),
           words.template.circle(fastening.screw?.name ?? null),
         ]),

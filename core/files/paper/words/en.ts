@@ -1,6 +1,9 @@
 import { CAUTIONS } from '../../../cautions/cautions.ts';
 import type { Edge } from '../../../order/types.ts';
 
+/** The edges of the box that a screw may lean towards. */
+type LeanEdge = 'side' | 'bottom' | 'top';
+
 type Words<Name extends string> = Readonly<Record<Name, string>>;
 
 /**
@@ -51,16 +54,18 @@ export const EN = {
       'Front lies face down,',
       'so left and right swap.',
     ],
-    cross: (pilot: string | null): string =>
-      pilot === null
-        ? 'Cross: screw, at the back of the front'
-        : `Cross: screw, at the back of the front. Pilot ${pilot}`,
+    cross: (pilot: string | null, clearance: string | null): string =>
+      [
+        'Cross: screw, at the back of the front',
+        ...(pilot === null ? [] : [`Pilot ${pilot}`]),
+        ...(clearance === null ? [] : [`Box front clearance ${clearance}`]),
+      ].join('. '),
     circle: (screw: string | null): string =>
       screw === null
         ? 'Circle: its head, inside the box front'
         : `Circle: its head, inside the box front. ${screw}`,
     pull: (diameter: string): string => `Cross in a small circle: pull hole, ${diameter}`,
-    noScrews: 'No screws planned: mark your own inside the box.',
+    noScrews: 'No screws planned: choose one before you drill.',
     lines: (bevelled: boolean): readonly string[] => [
       'Heavy line: box. Long dashes: fold. Outer line: cut.',
       bevelled
@@ -83,7 +88,10 @@ export const EN = {
       'If a bar is off, switch off “fit to page” and any scaling. If it is still off, print the calibration page, measure its lines, and enter the two factors that it leads to.',
       'Join the pages of a template over their crosses: cut one page along its edge, lay it on its neighbor until every cross covers the other, and tape. The maps show which page goes where.',
       'Cut along the outer line. Fold the strips down over the edges of the front, which lies face down, the arrow to the cabinet’s left. The paper must lie flat and meet all edges: if it does not, measure the front before you go on.',
-      'Prick or drill through the crosses, and set the box on the heavy line.',
+      'Prick through the paper with an awl: the corners of the heavy line, and the crosses of the pull’s holes, which are those in a small circle.',
+      'Take the paper off before the box comes on. Put a flat scrap board under the front, and drill the pull’s holes square and right through into the board.',
+      'Stand the box on the back of the front, its front down and its corners on the marks, and clamp it. Drill the screws from inside the box, as the instructions say.',
+      'A screw with an arrow leans: never drill straight at its cross. Its bit goes in at the circle, inside the box, and leans along the arrow by the angle beside it.',
     ],
     columns: { id: 'Template', pages: 'Pages', drawers: 'For these drawers' },
     mapHeading: 'How the pages go together',
@@ -138,13 +146,18 @@ export const EN = {
     cornerHead: (end: string, hand: string): string => `${end}, ${hand}`,
     screws: 'Screws at the corners of the box',
     screwsAbout:
-      'Each corner: its drill guide, then for each screw its lean to the outside, how far from the inside of the box side, and how far up or down from the box’s edge.',
+      'Each corner: its drill guide, then for each screw its lean to the outside, how far from the inside of the box side, and how far up or down from the box’s edge. Without a guide, also which edge the tip of the bit goes towards.',
     pull: 'Pull',
     byHand: 'by hand',
     firstBores: (guide: string, count: number): string =>
       count === 1 ? `${guide}, first bore` : `${guide}, first ${count} bores`,
-    screwAt: (degrees: number, side: string, end: string, byHand: boolean): string =>
-      `${degrees}°  ${side} × ${end}${byHand ? ' by hand' : ''}`,
+    screwAt: (degrees: number, side: string, end: string, way: string, byHand: boolean): string =>
+      `${degrees}°  ${side} × ${end}${way}${byHand ? ' by hand' : ''}`,
+    /** Which way the tip of a bit goes that no guide leads; a bit that leans two ways has an angle for each. */
+    leanWay: (edges: readonly { readonly edge: LeanEdge; readonly degrees: number }[]): string =>
+      edges.length === 1
+        ? ` to ${edges[0]?.edge ?? ''}`
+        : ` (${edges.map(({ edge, degrees }) => `${degrees}° to ${edge}`).join(', ')})`,
     noScrew:
       'No screw of the shop’s stock keeps all limits here: see what the program says of this drawer. Whatever you take must bite into solid wood and end well short of the face.',
     adjuster: (startLow: string): string =>
@@ -173,26 +186,53 @@ export const EN = {
     setBox:
       'Stand the box on the back of the front, its front down, and slide it until it touches every jig along the whole face.',
     paper: (template: string): string =>
-      `Fold template ${template} over the front’s edges, arrow to the cabinet’s left, and tape it. Prick the crosses.`,
+      `Fold template ${template} over the front’s edges, arrow to the cabinet’s left, and tape it. Prick through it with an awl: the corners of the heavy line, and the crosses of the pull’s holes where it has any. Take the paper off.`,
     measureIn:
       'Mark the overhangs on the back of the front at both ends of each edge, and stand the box on the marks, its front down.',
-    setOnPaper: 'Stand the box on the template, its front down, with its walls on the heavy line.',
+    setOnMarks:
+      'Stand the box on the back of the front, its front down, with its corners on the marks. No paper may be left between them.',
     clamp: 'Clamp the box to the front. Check that nothing has moved.',
-    drill: 'Set the depth stop. Drill the pilot holes from inside the box.',
+    stop: (reasons: readonly string[]): string =>
+      ['Stop here, and do not drill: no screw in stock keeps all limits. Choose one first.', ...reasons].join(
+        ' ',
+      ),
+    reason: (
+      drawer: string,
+      place: string,
+      screw: string,
+      against: string,
+      is: string,
+      least: string,
+    ): string =>
+      `${drawer}: in ${place}, ${screw} comes nearest: there is ${is} at ${against}, where ${least} must be.`,
     drillMarked:
       'Mark the screws inside the box by the table. Set the depth stop and drill the pilot holes from inside the box.',
     guides:
       'Seat each drill guide of the table in its corner of the box. Set the depth stop that is engraved on it, and drill the pilot holes through its bores.',
     drillOthers:
       'Where the table says “by hand”, mark the screw inside the box by its numbers and drill it with the depth stop set.',
+    leanByHand:
+      'A screw without a guide that leans: set a sliding bevel to the angle of the table, stand it beside the bit, and lean the bit by it, the tip towards the edge that is named. Measure the depth along the lean. Try it on scrap first.',
+    clear: (bit: string, depth: string, leans: boolean, deeper: readonly string[]): string =>
+      `Leave the clamp on${leans ? ', keep to each hole’s lean' : ''}, and open the holes in the box front only, from inside, with the ${bit} bit. Depth stop: ${depth}, the box front’s thickness${deeper.map((more) => `; ${more}`).join('')}. The screws then turn freely in it and draw the front tight.`,
+    clearLeaning: (degrees: number, depth: string): string => `${depth} at ${degrees}°`,
+    takeGuidesOut: 'Take the drill guides out.',
     pulls: (templates: string): string =>
       `Put a flat scrap board under the front. Hook pull template ${templates} over its edges, clamp it, and drill the pull’s holes right through into the board.`,
     somePulls: (templates: string): string =>
       `Where the table names a pull template (${templates}): put a flat scrap board under the front, hook the template over its edges, clamp it, and drill the pull’s holes right through into the board.`,
+    pullsOnPaper: (others: boolean): string =>
+      `${others ? 'Where it names none, the' : 'The'} drawer’s paper template has the places of the pull’s holes: fold it over the front’s edges, arrow to the cabinet’s left, and prick their crosses with an awl. Take the paper off, put a flat scrap board under the front, and drill them right through into the board.`,
+    pullsPricked:
+      'Put a flat scrap board under the front, and drill the pull’s holes right through into the board at the pricked crosses.',
+    pullsInBox:
+      'Where the pull’s holes lie on the box front: clamp a scrap board behind the box front and drill on through it, from the face through the pull’s holes. The pull’s screws must be long enough for front and box front together; if they are not, counterbore the box front from inside.',
     drive: 'Drive the screws until they are snug, and no further.',
     lift: 'Slide the jigs straight out. Keep them for the next drawer of this setup.',
     hang: (startLow: string): string =>
       `Hang the drawer. Its front sits ${startLow} low: raise it with the height adjusters until its gaps are even.`,
+    hangTouching: (startLow: string): string =>
+      `Hang the drawer, but do not close it yet: its front sits ${startLow} low and would touch what is below it. Raise it with the height adjusters before you close the drawer, then even out its gaps.`,
     hangHigh: (high: string): string =>
       `Hang the drawer. Its front sits ${high} high: lower it with the height adjusters until its gaps are even.`,
     hangSide: (length: string, way: string): string =>
