@@ -10,6 +10,7 @@ import { firstScreenJourney } from './first-screen-journey.ts';
 import { firstScripts, kilobytes } from './first-scripts.ts';
 import { jigPlanJourney } from './jig-plan-journey.ts';
 import { startProgram, type Program } from './program.ts';
+import { tableJourney } from './table-journey.ts';
 
 const INCH = 25.4;
 
@@ -215,6 +216,7 @@ describe('the whole job in the browser host', () => {
 
   jigPlanJourney(() => program);
   firstScreenJourney(() => program);
+  tableJourney(() => program);
 
   test('cells of a spreadsheet are pasted, new rows with them', async () => {
     const before = Number(await page.getByRole('grid').getAttribute('aria-rowcount'));
