@@ -1,8 +1,9 @@
-import { memo, useEffect, useRef } from 'react';
+import { memo } from 'react';
 import type { Finding } from '../../core/findings/finding.ts';
-import { setCell, settle, settleCell } from '../store/changes.ts';
+import { setCell, settleCell } from '../store/changes.ts';
+import { CellEditor } from './CellEditor.tsx';
 import type { GridColumn } from './columns.ts';
-import type { ActiveCell } from './useGridKeys.ts';
+import type { ActiveCell, CellEdit } from './useActiveCell.ts';
 
 interface OrderCellProps {
   readonly column: GridColumn;
@@ -14,43 +15,43 @@ interface OrderCellProps {
   readonly fault: Finding | null;
   /** Set while this is the active cell. */
   readonly active: ActiveCell | null;
-  readonly focusable: boolean;
   readonly onActive: (cell: ActiveCell) => void;
 }
 
 /** A cell to read, and while it is being changed an input in its place. */
 export const OrderCell = memo(function OrderCell(props: OrderCellProps) {
-  const { column, text, rowId, number, at, fault, active, focusable, onActive } = props;
-  const cell = useRef<HTMLSpanElement>(null);
-  const editing = active?.editing === true && column.kind === 'cell';
-  useEffect(() => {
-    if (active !== null && !active.editing) cell.current?.focus();
-  }, [active]);
+  const { column, text, rowId, number, at, fault, active, onActive } = props;
+  const edit = active?.edit ?? null;
+  const activate = (begun: CellEdit | null): void => onActive({ rowId, at, edit: begun });
 
   const mark = fault === null ? '' : fault.severity === 'error' ? ' order-cell-fault' : ' order-cell-check';
   return (
     <span
-      ref={cell}
       role="gridcell"
-      tabIndex={focusable && !editing ? 0 : -1}
+      tabIndex={active !== null && edit === null ? 0 : -1}
       className={`order-cell${column.kind === 'worked-out' ? ' order-figure app-figure' : ''}${mark}`}
       aria-readonly={column.kind !== 'cell'}
       aria-invalid={fault?.severity === 'error'}
       title={fault?.message ?? (text === '' ? undefined : text)}
       onFocus={() => {
-        if (active === null) onActive({ rowId, at, editing: false, start: null });
+        if (active === null) activate(null);
       }}
-      onMouseDown={() => onActive({ rowId, at, editing: false, start: null })}
-      onDoubleClick={() => onActive({ rowId, at, editing: true, start: null })}
+      // Within the editor the pointer is the editor's own.
+      onMouseDown={() => {
+        if (edit === null) activate(null);
+      }}
+      onDoubleClick={() => {
+        if (edit === null && column.kind === 'cell') activate({ start: null, before: text });
+      }}
     >
-      {editing && column.kind === 'cell' ? (
+      {edit !== null && column.kind === 'cell' ? (
         <CellEditor
           label={`${column.title}, row ${number}`}
           text={text}
-          start={active.start}
+          edit={edit}
           onChange={(typed) => setCell(rowId, column.id, typed)}
           onLeave={() => settleCell(rowId, column.id)}
-          onEnd={() => onActive({ rowId, at, editing: false, start: null })}
+          onEnd={() => activate(null)}
         />
       ) : (
         text
@@ -58,45 +59,3 @@ export const OrderCell = memo(function OrderCell(props: OrderCellProps) {
     </span>
   );
 });
-
-interface CellEditorProps {
-  readonly label: string;
-  readonly text: string;
-  /** What was typed to begin with, in place of the text; null keeps the text. */
-  readonly start: string | null;
-  readonly onChange: (text: string) => void;
-  readonly onLeave: () => void;
-  readonly onEnd: () => void;
-}
-
-function CellEditor({ label, text, start, onChange, onLeave, onEnd }: CellEditorProps) {
-  const input = useRef<HTMLInputElement>(null);
-  const before = useRef(text);
-  useEffect(() => {
-    const field = input.current;
-    if (field === null) return;
-    field.focus();
-    if (start === null) field.select();
-    // The field begins with what was typed; later strokes are its own.
-    else field.setSelectionRange(start.length, start.length);
-  }, [start]);
-  return (
-    <input
-      ref={input}
-      className="order-editor"
-      aria-label={label}
-      autoComplete="off"
-      spellCheck={false}
-      defaultValue={start ?? text}
-      onChange={(event) => onChange(event.target.value)}
-      onBlur={onLeave}
-      onKeyDown={(event) => {
-        if (event.key !== 'Escape') return;
-        event.stopPropagation();
-        onChange(before.current);
-        settle();
-        onEnd();
-      }}
-    />
-  );
-}

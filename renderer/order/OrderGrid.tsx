@@ -1,38 +1,53 @@
-import { useVirtualizer } from '@tanstack/react-virtual';
+import { defaultRangeExtractor, useVirtualizer, type Range } from '@tanstack/react-virtual';
 import { useEffect, useMemo, useRef } from 'react';
 import { useAfterPicture } from '../app/first-picture.ts';
-import { selectRow } from '../store/changes.ts';
 import { shownRows } from '../store/readings.ts';
 import { useProgram } from '../store/use-program.ts';
 import type { GridColumn } from './columns.ts';
 import { OrderRow } from './OrderRow.tsx';
+import { useActiveCell } from './useActiveCell.ts';
+import { useGridClipboard } from './useGridClipboard.ts';
+import { useGridFocus } from './useGridFocus.ts';
 import { useGridKeys } from './useGridKeys.ts';
 
 /** px at 100 %; the rows are as high as their text, this is for those that are not drawn. */
 const ROW_HEIGHT = 34;
 
-/** The rows of the order; only those in sight are drawn, so that a long order stays quick. */
+/** The rows of the order; only those in sight and the active one are drawn, so that a long order stays quick. */
 export function OrderGrid({ columns }: { readonly columns: readonly GridColumn[] }) {
   const room = useRef<HTMLDivElement>(null);
   const draft = useProgram((state) => state.draft);
   const designed = useProgram((state) => state.designed);
   const view = useProgram((state) => state.view);
-  const picked = useProgram(({ selection }) => selection.rowId);
+  const selection = useProgram((state) => state.selection);
+  const picked = selection.rowId;
   // Hundreds of cells: the picture does not wait for them.
   const isDrawn = useAfterPicture();
   const rows = useMemo(
-    () => (isDrawn ? shownRows({ ...useProgram.getState(), draft, designed, view }) : []),
-    [isDrawn, draft, designed, view],
+    () => (isDrawn ? shownRows({ draft, designed, view, selection }) : []),
+    [isDrawn, draft, designed, view, selection],
   );
   const numbers = useMemo(() => new Map(draft.rows.map(({ id }, index) => [id, index + 1])), [draft.rows]);
+  const [active, activate] = useActiveCell(rows, columns, picked);
+  const activeIndex = rows.findIndex(({ id }) => id === active?.rowId);
   const virtual = useVirtualizer({
     count: rows.length,
     getScrollElement: () => room.current,
     estimateSize: () => ROW_HEIGHT,
     overscan: 4,
     getItemKey: (index) => rows[index]?.id ?? index,
+    // Out of sight the active cell keeps the keyboard, and its editor what was typed.
+    rangeExtractor: (range) => withIndex(range, activeIndex),
   });
-  const keys = useGridKeys({ room, rows, columns, scrollTo: (index) => virtual.scrollToIndex(index) });
+  const onKeyDown = useGridKeys({
+    rows,
+    columns,
+    active,
+    activate,
+    scrollTo: (index) => virtual.scrollToIndex(index),
+  });
+  const { onPaste, onCopy } = useGridClipboard(active, rows, columns);
+  const { onFocus, onBlur } = useGridFocus(room, active);
 
   useEffect(() => {
     const index = rows.findIndex(({ id }) => id === picked);
@@ -51,9 +66,13 @@ export function OrderGrid({ columns }: { readonly columns: readonly GridColumn[]
       aria-rowcount={rows.length + 1}
       aria-colcount={columns.length + 2}
       aria-describedby="order-hint"
-      onKeyDown={keys.onKeyDown}
-      onPaste={keys.onPaste}
-      onCopy={keys.onCopy}
+      // Without a cell the table itself takes the keyboard: cells can be pasted into it.
+      tabIndex={active === null ? 0 : undefined}
+      onKeyDown={onKeyDown}
+      onPaste={onPaste}
+      onCopy={onCopy}
+      onFocus={onFocus}
+      onBlur={onBlur}
     >
       <div role="rowgroup" className="order-head">
         <div role="row" className="order-line" aria-rowindex={1} style={{ gridTemplateColumns: template }}>
@@ -84,9 +103,8 @@ export function OrderGrid({ columns }: { readonly columns: readonly GridColumn[]
               template={template}
               top={item.start}
               picked={row.id === picked}
-              active={keys.active}
-              onPick={() => selectRow(row.id)}
-              onActive={keys.setActive}
+              active={active?.rowId === row.id ? active : null}
+              onActive={activate}
             />
           );
         })}
@@ -98,6 +116,13 @@ export function OrderGrid({ columns }: { readonly columns: readonly GridColumn[]
       </p>
     </div>
   );
+}
+
+/** The indices of the rows in sight, and one more that may be out of it. */
+function withIndex(range: Range, index: number): number[] {
+  const drawn = defaultRangeExtractor(range);
+  const isMore = index >= 0 && index < range.count && !drawn.includes(index);
+  return isMore ? [...drawn, index].sort((a, b) => a - b) : drawn;
 }
 
 const emptyWords = (all: number): string =>

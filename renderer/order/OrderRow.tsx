@@ -1,12 +1,13 @@
 import { memo, type Ref } from 'react';
 import type { DraftRow } from '../../core/project/draft.ts';
 import type { Finding } from '../../core/findings/finding.ts';
+import { selectRow } from '../store/changes.ts';
 import { findingsOfRow } from '../store/readings.ts';
 import { useProgram } from '../store/use-program.ts';
 import type { GridColumn } from './columns.ts';
 import { OrderCell } from './OrderCell.tsx';
 import { rowState } from './row-state.ts';
-import type { ActiveCell } from './useGridKeys.ts';
+import type { ActiveCell } from './useActiveCell.ts';
 
 interface OrderRowProps {
   readonly ref: Ref<HTMLDivElement>;
@@ -18,14 +19,14 @@ interface OrderRowProps {
   /** px from the first row. */
   readonly top: number;
   readonly picked: boolean;
+  /** Set while the active cell is in this row. */
   readonly active: ActiveCell | null;
-  readonly onPick: () => void;
   readonly onActive: (cell: ActiveCell) => void;
 }
 
 /** One drawer of the order, with what is found of it below its cells while it is picked. */
 export const OrderRow = memo(function OrderRow(props: OrderRowProps) {
-  const { ref, index, number, row, columns, template, top, picked, active, onPick, onActive } = props;
+  const { ref, index, number, row, columns, template, top, picked, active, onActive } = props;
   const fit = useProgram(({ designed }) => designed?.fits[row.id]);
   const fastening = useProgram(({ designed }) => designed?.fastenings[row.id] ?? null);
   const unit = useProgram(({ view }) => view.unit);
@@ -41,7 +42,7 @@ export const OrderRow = memo(function OrderRow(props: OrderRowProps) {
       role="row"
       aria-rowindex={index + 2}
       aria-selected={picked}
-      onClick={onPick}
+      onClick={() => selectRow(row.id)}
     >
       <div className="order-line" role="presentation" style={{ gridTemplateColumns: template }}>
         <span role="gridcell" className={`order-state order-state-${state.name}`} title={state.word}>
@@ -66,10 +67,7 @@ export const OrderRow = memo(function OrderRow(props: OrderRowProps) {
             number={number}
             at={at}
             fault={column.kind === 'cell' ? faultOf(findings, column.id) : null}
-            active={active !== null && active.rowId === row.id && active.at === at ? active : null}
-            focusable={
-              active === null ? index === 0 && at === 0 : active.rowId === row.id && active.at === at
-            }
+            active={active?.at === at ? active : null}
             onActive={onActive}
           />
         ))}

@@ -1,68 +1,63 @@
-import { useState, type ClipboardEvent, type KeyboardEvent, type RefObject } from 'react';
-import type { OrderColumn } from '../../core/order/columns.ts';
-import { MOST_ROWS } from '../../core/order/lex-csv.ts';
+import type { KeyboardEvent } from 'react';
 import type { DraftRow } from '../../core/project/draft.ts';
-import { pasteCells, selectRow, setCell, settle, settleCell } from '../store/changes.ts';
-import { rowsBeyond } from '../store/draft-edits.ts';
-import { useProgram } from '../store/use-program.ts';
-import { useNotices } from '../app/notices.ts';
-import { clipboardTable } from './clipboard-table.ts';
+import { setCell, settle, settleCell } from '../store/changes.ts';
 import type { GridColumn } from './columns.ts';
-
-/** The cell that has the keyboard. */
-export interface ActiveCell {
-  readonly rowId: string;
-  /** Place among the columns. */
-  readonly at: number;
-  readonly editing: boolean;
-  /** What was typed to begin an edit; null when the cell's text stays. */
-  readonly start: string | null;
-}
+import type { ActiveCell } from './useActiveCell.ts';
 
 interface Grid {
-  readonly room: RefObject<HTMLDivElement | null>;
   readonly rows: readonly DraftRow[];
   readonly columns: readonly GridColumn[];
+  readonly active: ActiveCell | null;
+  readonly activate: (cell: ActiveCell) => void;
   readonly scrollTo: (index: number) => void;
 }
 
-/** How the table answers keys and the clipboard: as grids do, with one cell in the order of tabs. */
-export function useGridKeys({ rows, columns, scrollTo }: Grid) {
-  const [active, setActive] = useState<ActiveCell | null>(null);
+/** How the table answers keys: as grids do, with one cell in the order of tabs. */
+export function useGridKeys({ rows, columns, active, activate, scrollTo }: Grid) {
   const index = rows.findIndex(({ id }) => id === active?.rowId);
 
   const go = (row: number, at: number): void => {
     const to = rows[Math.max(0, Math.min(rows.length - 1, row))];
     if (to === undefined) return;
     scrollTo(rows.indexOf(to));
-    selectRow(to.id);
-    setActive({
-      rowId: to.id,
-      at: Math.max(0, Math.min(columns.length - 1, at)),
-      editing: false,
-      start: null,
-    });
+    activate({ rowId: to.id, at: Math.max(0, Math.min(columns.length - 1, at)), edit: null });
   };
 
   const edit = (start: string | null): void => {
-    if (active === null || columns[active.at]?.kind !== 'cell') return;
-    const column = columns[active.at];
-    if (start !== null && column?.kind === 'cell') setCell(active.rowId, column.id, start);
-    setActive({ ...active, editing: true, start });
+    const column = active === null ? undefined : columns[active.at];
+    if (active === null || column?.kind !== 'cell') return;
+    // Read before the first letter is stored: this is what Escape puts back.
+    const before = rows[index]?.cells[column.id] ?? '';
+    if (start !== null) setCell(active.rowId, column.id, start);
+    activate({ ...active, edit: { start, before } });
   };
 
-  const onKeyDown = (event: KeyboardEvent): void => {
+  const clear = (): void => {
+    const column = active === null ? undefined : columns[active.at];
+    if (active === null || column?.kind !== 'cell') return;
+    setCell(active.rowId, column.id, '');
+    settle();
+  };
+
+  const onEditorKey = (event: KeyboardEvent, { rowId, at }: ActiveCell): void => {
+    if (event.key !== 'Enter' && event.key !== 'Tab') return;
+    const column = columns[at];
+    if (column?.kind === 'cell') settleCell(rowId, column.id);
+    // A shortcut of the program, which goes on from this row.
+    if (event.ctrlKey || event.metaKey) return;
+    event.preventDefault();
+    const step = event.shiftKey ? -1 : 1;
+    if (event.key === 'Enter') go(index + step, at);
+    else go(index, at + step);
+  };
+
+  return (event: KeyboardEvent): void => {
     if (active === null) return;
-    const { at } = active;
-    if (active.editing) {
-      if (event.key !== 'Enter' && event.key !== 'Tab') return;
-      event.preventDefault();
-      const column = columns[at];
-      if (column?.kind === 'cell') settleCell(active.rowId, column.id);
-      if (event.key === 'Enter') go(index + (event.shiftKey ? -1 : 1), at);
-      else go(index, at + (event.shiftKey ? -1 : 1));
+    if (active.edit !== null) {
+      onEditorKey(event, active);
       return;
     }
+    const { at } = active;
     const wide = event.ctrlKey || event.metaKey;
     if (wide && (event.key === 'Home' || event.key === 'End')) {
       event.preventDefault();
@@ -85,45 +80,6 @@ export function useGridKeys({ rows, columns, scrollTo }: Grid) {
     else return;
     event.preventDefault();
   };
-
-  const clear = (): void => {
-    const column = active === null ? undefined : columns[active.at];
-    if (active === null || column?.kind !== 'cell') return;
-    setCell(active.rowId, column.id, '');
-    settle();
-  };
-
-  const onPaste = (event: ClipboardEvent): void => {
-    const column = active === null ? undefined : columns[active.at];
-    if (active === null || active.editing || column?.kind !== 'cell') return;
-    event.preventDefault();
-    const table = clipboardTable(event.clipboardData.getData('text/plain'));
-    if (rowsBeyond(useProgram.getState().draft, active.rowId, table) > 0) {
-      useNotices
-        .getState()
-        .tell(
-          `Not pasted: an order may have ${MOST_ROWS} rows, and this would be more; paste it into several orders.`,
-        );
-      return;
-    }
-    const cells = columns.flatMap((one): OrderColumn[] => (one.kind === 'cell' ? [one.id] : []));
-    const lost = pasteCells(active.rowId, column.id, table, cells);
-    if (lost > 0) {
-      useNotices
-        .getState()
-        .tell(`${lost} pasted cells had no column to go to; show all columns and paste again.`);
-    }
-  };
-
-  const onCopy = (event: ClipboardEvent): void => {
-    const column = active === null ? undefined : columns[active.at];
-    const row = rows[index];
-    if (active === null || active.editing || column?.kind !== 'cell' || row === undefined) return;
-    event.preventDefault();
-    event.clipboardData.setData('text/plain', row.cells[column.id] ?? '');
-  };
-
-  return { active, setActive, onKeyDown, onPaste, onCopy };
 }
 
 const PAGE = 10;

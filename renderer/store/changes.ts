@@ -8,6 +8,7 @@ import type { ShopStandard } from '../../core/rules/types.ts';
 import type { Designed } from '../../core/session/types.ts';
 import {
   cellsBeyond,
+  rowsUnplaced,
   withCell,
   withDate,
   withDuplicate,
@@ -17,12 +18,13 @@ import {
   withoutRow,
   withPasted,
 } from './draft-edits.ts';
-import { findingsByRow, rowBeside, shownRows } from './readings.ts';
+import { findingsByRow, isFiltered, rowBeside, shownRows } from './readings.ts';
 import { sumInCell } from './sum-in-cell.ts';
 import { same, withJigPicked, withPartPicked, withRowPicked } from './selection.ts';
 import {
   changedState,
   designedState,
+  filteredState,
   openedState,
   redoneState,
   savedState,
@@ -73,16 +75,30 @@ export const removeRow = (rowId: string): void =>
 export const moveRow = (rowId: string, by: number): void =>
   change({ label: `move${ofRow(rowId, 'row')}`, edit: withMovedRow(rowId, by), rowId });
 
-/** Puts in the cells of a spreadsheet; returns how many had no column to go to. */
+/** What a paste had no place for. */
+interface Unplaced {
+  readonly rows: number;
+  /** Of the rows that had a place, those without a column. */
+  readonly cells: number;
+}
+
+/** Puts in the cells of a spreadsheet from a row on, into the rows that are shown, or below the last row (null). */
 export function pasteCells(
-  rowId: string,
+  rowId: string | null,
   column: OrderColumn,
   table: readonly (readonly string[])[],
   columns?: readonly OrderColumn[],
-): number {
-  const rows = table.length === 1 ? 'cells' : `${table.length} rows`;
-  change({ label: `paste ${rows}`, edit: withPasted(rowId, column, table, columns), rowId });
-  return cellsBeyond(column, table, columns);
+): Unplaced {
+  const state = useProgram.getState();
+  const shown = isFiltered(state) ? shownRows(state).map(({ id }) => id) : null;
+  const rows = rowsUnplaced(rowId, table, shown);
+  const placed = table.slice(0, table.length - rows);
+  change({
+    label: `paste ${placed.length === 1 ? 'cells' : `${placed.length} rows`}`,
+    edit: withPasted(rowId, column, placed, columns, shown),
+    ...(rowId === null ? {} : { rowId }),
+  });
+  return { rows, cells: cellsBeyond(column, placed, columns) };
 }
 
 const ofRow = (rowId: string, word = 'of row'): string => {
@@ -182,7 +198,8 @@ const show = (settings: Partial<ViewSettings>): void =>
 export const setPage = (page: PageName): void => show({ page });
 /** Shows a stage of the bench, and the bench. */
 export const setStage = (stage: StageName): void => show({ page: 'bench', stage });
-export const setOnlyAttention = (onlyAttention: boolean): void => show({ onlyAttention });
+export const setOnlyAttention = (onlyAttention: boolean): void =>
+  update((state) => filteredState(state, onlyAttention));
 export const toggleTheme = (): void =>
   show({ theme: useProgram.getState().view.theme === 'light' ? 'dark' : 'light' });
 export const toggleViewUnit = (): void =>

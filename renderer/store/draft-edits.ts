@@ -59,25 +59,31 @@ export const withMovedRow =
   };
 
 /**
- * Cells of a spreadsheet put in from a cell on, to the right in the order of `columns` and downwards; rows
- * that go beyond the last one become new rows. Cells beyond the last column are left out: `cellsBeyond`.
+ * Cells of a spreadsheet put in from a cell on, to the right in the order of `columns` and downwards, or below the
+ * last row (null). Rows that go beyond the last one become new rows. Where only some rows are `shown`, the cells go
+ * into these alone, and no row is added: `rowsUnplaced`. Cells beyond the last column are left out: `cellsBeyond`.
  */
 export const withPasted =
   (
-    rowId: string,
+    rowId: string | null,
     column: OrderColumn,
     table: readonly (readonly string[])[],
     columns: readonly OrderColumn[] = ORDER_COLUMNS,
+    shown: readonly string[] | null = null,
   ): DraftEdit =>
   (draft) => {
-    const first = indexOf(draft, rowId);
+    const places = shown ?? draft.rows.map(({ id }) => id);
+    const first = rowId === null ? places.length : places.indexOf(rowId);
     const from = columns.indexOf(column);
     if (first === -1 || from === -1 || table.length === 0) return draft;
-    const missing = first + table.length - draft.rows.length;
+    const missing = shown === null ? first + table.length - draft.rows.length : 0;
     const blank = Array.from({ length: Math.max(0, missing) }, (): DraftRow['cells'] => ({}));
     const fresh = draftRows(blank, draft.rows);
-    const rows = [...draft.rows, ...fresh].map((row, index) => {
-      const pasted = table[index - first] ?? [];
+    const lines = new Map(
+      [...places, ...fresh.map(({ id }) => id)].slice(first).map((id, at) => [id, table[at]]),
+    );
+    const rows = [...draft.rows, ...fresh].map((row) => {
+      const pasted = lines.get(row.id) ?? [];
       return pasted.reduce((changed, text, offset) => {
         const at = columns[from + offset];
         return at === undefined ? changed : cellSet(changed, at, text);
@@ -88,8 +94,25 @@ export const withPasted =
   };
 
 /** How many rows a paste from a row on would make beyond those that an order may have; 0 where there is room. */
-export const rowsBeyond = (draft: Draft, rowId: string, table: readonly (readonly string[])[]): number =>
-  Math.max(0, indexOf(draft, rowId) + table.length - MOST_ROWS);
+export const rowsBeyond = (
+  draft: Draft,
+  rowId: string | null,
+  table: readonly (readonly string[])[],
+): number => {
+  const first = rowId === null ? draft.rows.length : indexOf(draft, rowId);
+  return Math.max(0, first + table.length - MOST_ROWS);
+};
+
+/** How many rows of a paste go beyond the last one of those shown; 0 where all are (null), for rows are added there. */
+export function rowsUnplaced(
+  rowId: string | null,
+  table: readonly (readonly string[])[],
+  shown: readonly string[] | null,
+): number {
+  if (shown === null) return 0;
+  const first = rowId === null ? shown.length : shown.indexOf(rowId);
+  return Math.max(0, table.length - (shown.length - first));
+}
 
 /** How many cells that hold something a paste has no column for. */
 export const cellsBeyond = (

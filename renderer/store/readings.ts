@@ -45,11 +45,27 @@ export const findingsOfRow = (
   rowId: string | null,
 ): readonly Finding[] => (rowId === null ? undefined : findingsByRow(state).get(rowId)) ?? NONE;
 
-/** The rows that the order list shows, filtered to what needs attention if that is asked for. */
-export function shownRows({ draft, designed, view }: ProgramState): readonly DraftRow[] {
-  if (!view.onlyAttention || designed === null) return draft.rows;
-  const attention = findingsByRow({ designed });
-  return draft.rows.filter(({ id }) => attention.has(id));
+/** Whether rows may be hidden: until something is found of them all are shown. */
+export const isFiltered = ({ designed, view }: Pick<ProgramState, 'designed' | 'view'>): boolean =>
+  view.onlyAttention && designed !== null;
+
+/** The rows that are asked for: all, or those that need attention. */
+export function wantedRows(state: Pick<ProgramState, 'draft' | 'designed' | 'view'>): readonly DraftRow[] {
+  if (!isFiltered(state)) return state.draft.rows;
+  const attention = findingsByRow(state);
+  return state.draft.rows.filter(({ id }) => attention.has(id));
+}
+
+/**
+ * The rows that the order list shows: those asked for, and the one that is picked until another one is. It must not
+ * go away beneath the hands of somebody who mends it, and actions on it must be seen.
+ */
+export function shownRows(
+  state: Pick<ProgramState, 'draft' | 'designed' | 'view' | 'selection'>,
+): readonly DraftRow[] {
+  if (!isFiltered(state)) return state.draft.rows;
+  const wanted = new Set(wantedRows(state));
+  return state.draft.rows.filter((row) => wanted.has(row) || row.id === state.selection.rowId);
 }
 
 /** The next row below (or above) the selected one among these, going round at the ends. */

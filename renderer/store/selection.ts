@@ -6,7 +6,8 @@ export const firstRow = (draft: Draft): string | null => draft.rows[0]?.id ?? nu
 
 /** Where a row was that is no longer there, its neighbour is picked: the one that took its place, or the last. */
 export function rowAfterChange(before: Draft, after: Draft, rowId: string | null): string | null {
-  if (rowId === null) return firstRow(after);
+  // None is picked of an order without rows, or of rows that are all hidden; those stay as they are.
+  if (rowId === null) return before.rows.length === 0 ? firstRow(after) : null;
   if (after.rows.some(({ id }) => id === rowId)) return rowId;
   const index = before.rows.findIndex(({ id }) => id === rowId);
   const here = after.rows[Math.min(Math.max(index, 0), after.rows.length - 1)];

@@ -2,6 +2,7 @@ import type { Draft } from '../../core/project/draft.ts';
 import type { Designed } from '../../core/session/types.ts';
 import type { DraftEdit } from './draft-edits.ts';
 import { NO_HISTORY, remembered, settled, steppedBack, steppedForward } from './history.ts';
+import { wantedRows } from './readings.ts';
 import { firstRow, reselected, rowAfterChange, same, withRowPicked } from './selection.ts';
 import type { FileState, ProgramState, ViewSettings } from './types.ts';
 
@@ -81,6 +82,15 @@ const pickedAfter = (state: ProgramState, draft: Draft, rowId: string | null) =>
 export function settledState(state: ProgramState): ProgramState {
   const history = settled(state.history);
   return history === state.history ? state : { ...state, history };
+}
+
+/** All rows are shown or only those that need attention; of a row that is hidden by that the first shown takes the place. */
+export function filteredState(state: ProgramState, onlyAttention: boolean): ProgramState {
+  const shown = { ...state, view: { ...state.view, onlyAttention } };
+  const rows = wantedRows(shown);
+  if (rows.some(({ id }) => id === state.selection.rowId)) return shown;
+  const selection = withRowPicked(state.selection, rows[0]?.id ?? null, state.designed);
+  return { ...settledState(shown), selection };
 }
 
 /** A design has come in; an older one than that which is there is dropped. */

@@ -11,6 +11,7 @@ import { firstScripts, kilobytes } from './first-scripts.ts';
 import { jigPlanJourney } from './jig-plan-journey.ts';
 import { keepingJourney } from './keeping-journey.ts';
 import { startProgram, type Program } from './program.ts';
+import { tableJourney } from './table-journey.ts';
 
 const INCH = 25.4;
 
@@ -217,6 +218,7 @@ describe('the whole job in the browser host', () => {
   jigPlanJourney(() => program);
   keepingJourney(() => program);
   firstScreenJourney(() => program);
+  tableJourney(() => program);
 
   test('cells of a spreadsheet are pasted, new rows with them', async () => {
     const before = Number(await page.getByRole('grid').getAttribute('aria-rowcount'));

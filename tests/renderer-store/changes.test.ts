@@ -335,6 +335,73 @@ describe('what is picked', () => {
   });
 });
 
+describe('only what needs attention', () => {
+  const notes = () => state().draft.rows.map(({ cells }) => cells.note);
+
+  /** A design that has a finding of these rows and of no other. */
+  function findIn(...rowIds: readonly string[]): void {
+    designNow();
+    const { designed } = state();
+    if (designed === null) throw new Error('nothing was designed');
+    const finding = { code: 'test', severity: 'error', message: 'wide', at: {}, values: {} } as const;
+    revision += 1;
+    setDesigned({ ...designed, revision, findings: rowIds.map((rowId) => ({ rowId, finding })) });
+  }
+
+  test('a picked row that is hidden makes way for the first that is shown, one that is shown stays picked', () => {
+    findIn('r2', 'r5');
+    selectRow('r5');
+    setOnlyAttention(true);
+    expect(state().selection.rowId).toBe('r5');
+    setOnlyAttention(false);
+    selectRow('r3');
+    setOnlyAttention(true);
+    expect(state().selection.rowId).toBe('r2');
+    expect(shownRows(state()).map(({ id }) => id)).toEqual(['r2', 'r5']);
+  });
+
+  test('no row is picked when none needs attention, whatever changes, and the first one when all are shown', () => {
+    findIn();
+    selectRow('r3');
+    setOnlyAttention(true);
+    expect(shownRows(state())).toEqual([]);
+    expect(state().selection.rowId).toBeNull();
+    setName('another');
+    expect(state().selection.rowId).toBeNull();
+    setOnlyAttention(false);
+    expect(state().selection.rowId).toBe('r1');
+  });
+
+  test('a row that is mended is shown until another one is picked', () => {
+    findIn('r2', 'r5');
+    setOnlyAttention(true);
+    selectRow('r2');
+    setCell('r2', 'opening_w', '18');
+    findIn('r5');
+    expect(shownRows(state()).map(({ id }) => id)).toEqual(['r2', 'r5']);
+    selectRow('r5');
+    expect(shownRows(state()).map(({ id }) => id)).toEqual(['r5']);
+  });
+
+  test('pasteCells writes into the rows that are shown and tells how many rows did not fit', () => {
+    findIn('r2', 'r5');
+    setOnlyAttention(true);
+    const before = notes();
+    expect(pasteCells('r2', 'note', [['a', 'off'], ['b'], ['c']], ['note'])).toEqual({ rows: 1, cells: 1 });
+    expect(notes()).toEqual(before.with(1, 'a').with(4, 'b'));
+    setOnlyAttention(false);
+    expect(pasteCells('r5', 'note', [['a'], ['b'], ['c']])).toEqual({ rows: 0, cells: 0 });
+    expect(state().draft.rows).toHaveLength(7);
+  });
+
+  test('an empty order takes pasted cells, and its first row is picked', () => {
+    openDraft({ ...draft, rows: [] }, { name: null, handle: null });
+    pasteCells(null, 'cabinet', [['B1'], ['B2']]);
+    expect(state().draft.rows).toHaveLength(2);
+    expect(state().selection.rowId).toBe('r1');
+  });
+});
+
 describe('how things are shown', () => {
   test('toggles, and a stage is shown on the bench; none of it is a step of undo', () => {
     toggleTheme();

@@ -5,6 +5,7 @@ import type { Draft } from '../../core/project/draft.ts';
 import { clipboardTable } from '../../renderer/order/clipboard-table.ts';
 import {
   rowsBeyond,
+  rowsUnplaced,
   cellsBeyond,
   withCell,
   withDate,
@@ -106,6 +107,31 @@ describe('withPasted', () => {
     expect(cellsBeyond('cabinet', [['a', 'b']], columns)).toBe(0);
   });
 
+  test('goes into the rows that are shown alone, in their order, and adds none to them', () => {
+    const shown = ['r2', 'r4'];
+    const table = [['a'], ['b'], ['lost']];
+    const after = withPasted('r2', 'note', table, undefined, shown)(draft);
+    expect(after.rows.map(({ cells }) => cells.note)).toEqual([
+      draft.rows[0]?.cells.note,
+      'a',
+      draft.rows[2]?.cells.note,
+      'b',
+    ]);
+    expect(rowsUnplaced('r2', table, shown)).toBe(1);
+    expect(rowsUnplaced('r4', table, shown)).toBe(2);
+    expect(rowsUnplaced('r4', table, null)).toBe(0);
+    expect(withPasted(null, 'note', table, undefined, [])(draft)).toBe(draft);
+    expect(rowsUnplaced(null, table, [])).toBe(3);
+  });
+
+  test('makes the first rows of an empty order', () => {
+    const empty = { ...draft, rows: [] };
+    expect(withPasted(null, 'cabinet', [['B1', 'top'], ['B2']])(empty).rows).toEqual([
+      { id: 'r1', cells: { cabinet: 'B1', drawer: 'top' } },
+      { id: 'r2', cells: { cabinet: 'B2' } },
+    ]);
+  });
+
   test('changes nothing when the cells are the same, or the row or column is not there', () => {
     expect(withPasted('r1', 'cabinet', [[draft.rows[0]?.cells.cabinet ?? '']])(draft)).toBe(draft);
     expect(withPasted('none', 'cabinet', [['a']])(draft)).toBe(draft);
@@ -123,6 +149,7 @@ describe('rowsBeyond', () => {
     expect(rowsBeyond(draft, first ?? '', rows(MOST_ROWS))).toBe(0);
     expect(rowsBeyond(draft, first ?? '', rows(MOST_ROWS + 1))).toBe(1);
     expect(rowsBeyond(draft, third ?? '', rows(MOST_ROWS))).toBe(2);
+    expect(rowsBeyond(draft, null, rows(MOST_ROWS))).toBe(3);
     expect(withPasted(first ?? '', 'note', rows(MOST_ROWS))(draft).rows).toHaveLength(MOST_ROWS);
   });
 });
