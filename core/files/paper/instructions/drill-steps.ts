@@ -38,16 +38,12 @@ function reasonOf({ fit, impossible }: Fastening, { sheets }: PaperWords): reado
   const [worst] = impossible.toSorted((a, b) => (a.margins[0]?.over ?? 0) - (b.margins[0]?.over ?? 0));
   const margin = worst?.margins[0];
   if (worst === undefined || margin === undefined) return null;
-  const [is, least] = [margin.is, margin.least].map((mm) => formatLength(mm, fit.unit));
   return [
-    sheets.reason(
-      drawerName(fit.drawer),
-      placeName(worst),
-      worst.screw.name,
-      margin.against,
-      is ?? '',
-      least ?? '',
-    ),
+    sheets.reason(drawerName(fit.drawer), placeName(worst), worst.screw.name, margin.against, {
+      is: formatLength(Math.abs(margin.is), fit.unit),
+      least: formatLength(margin.least, fit.unit),
+      isPast: margin.is < 0,
+    }),
     ...worst.cures.slice(0, 1),
   ];
 }

@@ -201,10 +201,9 @@ export const EN = {
       place: string,
       screw: string,
       against: string,
-      is: string,
-      least: string,
+      { is, least, isPast }: { readonly is: string; readonly least: string; readonly isPast: boolean },
     ): string =>
-      `${drawer}: in ${place}, ${screw} comes nearest: there is ${is} at ${against}, where ${least} must be.`,
+      `${drawer}: in ${place}, ${screw} comes nearest: ${isPast ? `it goes ${is} past ${against}, and must keep ${least} from it` : `there is ${is} at ${against}, where ${least} must be`}.`,
     drillMarked:
       'Mark the screws inside the box by the table. Set the depth stop and drill the pilot holes from inside the box.',
     guides:
