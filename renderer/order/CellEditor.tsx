@@ -1,4 +1,5 @@
 import { useEffect, useRef, type KeyboardEvent } from 'react';
+import { isUndo } from '../fields/is-undo.ts';
 import { settle } from '../store/changes.ts';
 import type { CellEdit } from './useActiveCell.ts';
 
@@ -37,8 +38,7 @@ export function CellEditor({ label, text, edit, onChange, onLeave, onEnd }: Cell
 
   const onKeyDown = (event: KeyboardEvent): void => {
     // What is open around the field stays open, and undo takes back letters first, not changes.
-    const undoes = event.key.toLowerCase() === 'z' && (event.ctrlKey || event.metaKey);
-    if (event.key === 'Escape' || undoes) event.stopPropagation();
+    if (event.key === 'Escape' || isUndo(event)) event.stopPropagation();
     if (event.key !== 'Escape') return;
     isTakenBack.current = true;
     onChange(before);
