@@ -1,10 +1,10 @@
 import type { DrawerFit } from '../fit/types.ts';
+import { frameWidths } from '../order/frame-widths.ts';
 import type { FrontConstruction } from '../order/types.ts';
 import type { StockScrew } from '../rules/fastening-types.ts';
 import type { ShopStandard } from '../rules/types.ts';
 import { INCH } from '../units/inch-fraction.ts';
 import type { DrawerContext } from './drawer-context.ts';
-import { frameWidths } from '../order/frame-widths.ts';
 
 /** A drawer and a screw with one thing changed. */
 interface Changed {

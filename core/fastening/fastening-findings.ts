@@ -7,6 +7,7 @@ import { formatLength } from '../units/format-length.ts';
 import { speciesName } from './drawer-context.ts';
 import { placeName } from './place-name.ts';
 import type { Fastening, Impossible, Margin } from './types.ts';
+import { worstMiss } from './worst-miss.ts';
 
 /** What is to be said of a drawer's fastening. All are warnings: its jigs can be cut all the same. */
 export function fasteningFindings(fastening: Fastening, standard: ShopStandard): readonly Finding[] {
@@ -26,7 +27,7 @@ export function fasteningFindings(fastening: Fastening, standard: ShopStandard):
       ),
     );
   }
-  const worst = worstOf(impossible);
+  const worst = worstMiss(impossible);
   if (screw === null) {
     found.push(
       say(
@@ -81,12 +82,6 @@ const placeOf = ({ drawer }: DrawerFit, column: string | undefined): Place => ({
   ...(column === undefined ? {} : { column }),
   drawer: drawerName(drawer),
 });
-
-/** The place that is missed by most. */
-const worstOf = (impossible: readonly Impossible[]): Impossible | undefined => {
-  const over = ({ margins }: Impossible): number => margins[0]?.over ?? 0;
-  return impossible.toSorted((a, b) => over(a) - over(b))[0];
-};
 
 /** The nearest miss and its cures, in whole sentences. */
 function missWords(place: Impossible, fit: DrawerFit): string {

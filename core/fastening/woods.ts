@@ -1,8 +1,8 @@
 import type { DrawerFit } from '../fit/types.ts';
 import type { Point } from '../geometry/types.ts';
+import { frameWidths } from '../order/frame-widths.ts';
 import { tanDegrees } from '../units/angle.ts';
 import type { Corner, Wood } from './types.ts';
-import { frameWidths } from '../order/frame-widths.ts';
 
 /** One side of a wood's outline. */
 export interface WoodEdge {

@@ -1,4 +1,5 @@
 import type { Finding } from '../findings/finding.ts';
+import { frameWidths } from '../order/frame-widths.ts';
 import { EDGES, type Edge } from '../order/types.ts';
 import type { ShopStandard } from '../rules/types.ts';
 import { formatLength } from '../units/format-length.ts';
@@ -6,7 +7,6 @@ import { SAME_LENGTH } from '../units/tolerances.ts';
 import { memberAt } from './member-at.ts';
 import { fitError, fitWarning } from './fit-finding.ts';
 import type { DrawerFit } from './types.ts';
-import { frameWidths } from '../order/frame-widths.ts';
 
 interface DerivedFront {
   readonly frontW: number;

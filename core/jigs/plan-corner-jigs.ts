@@ -18,7 +18,8 @@ const HANDS = ['left', 'right'] as const;
 
 /**
  * Handed corner fences for drawers at both of their lower corners: one fence for each distinct pair of bottom
- * and side overhang on a hand, or those that drawers share. The two hands of a pair have the same number. Their uses go to the list.
+ * and side overhang on a hand, or those that drawers share. The two hands of a pair have the same number. Their
+ * uses go to the list.
  */
 export function planCornerJigs(
   fits: readonly DrawerFit[],

@@ -2,8 +2,8 @@ import type { DrawerFit } from '../fit/types.ts';
 import type { Point } from '../geometry/types.ts';
 import { bevelSetback } from '../jigs/lip.ts';
 import type { Vec3 } from '../jigs/types.ts';
-import type { Line, Solid } from './types.ts';
 import { frameWidths } from '../order/frame-widths.ts';
+import type { Line, Solid } from './types.ts';
 
 /** How far the edges of the back lie inside the face's outline, mm. */
 export const backInset = (fit: DrawerFit): number =>

@@ -39,17 +39,18 @@ export async function earlierFolder(path: string): Promise<EarlierOutput | null>
     (bytes) => new TextDecoder().decode(bytes),
     () => '',
   );
-  const present = await readdir(path, { recursive: true, withFileTypes: true }).catch(() => []);
-  return judge(
-    text,
-    present
+  // Asked for only if the manifest is ours: a folder that is not may be a whole disk.
+  const present = async (): Promise<readonly string[]> => {
+    const entries = await readdir(path, { recursive: true, withFileTypes: true }).catch(() => []);
+    return entries
       .filter((entry) => !entry.isDirectory())
-      .map((entry) => relative(path, join(entry.parentPath, entry.name)).replaceAll(sep, '/')),
-    (file) =>
-      stat(join(path, file)).then(
-        (found) => (found.isFile() ? found.size : null),
-        () => null,
-      ),
+      .map((entry) => relative(path, join(entry.parentPath, entry.name)).replaceAll(sep, '/'));
+  };
+  return judge(text, present, (file) =>
+    stat(join(path, file)).then(
+      (found) => (found.isFile() ? found.size : null),
+      () => null,
+    ),
   );
 }
 
@@ -79,13 +80,14 @@ export async function earlierZip(path: string): Promise<EarlierOutput | null> {
     return null;
   }
   if (found === undefined) return null;
-  const present = [...sizes.keys()].filter((name) => name !== '' && !name.endsWith('/'));
+  const present = async (): Promise<readonly string[]> =>
+    [...sizes.keys()].filter((name) => name !== '' && !name.endsWith('/'));
   return judge(new TextDecoder().decode(found), present, async (file) => sizes.get(file) ?? null);
 }
 
 async function judge(
   text: string,
-  present: readonly string[],
+  present: () => Promise<readonly string[]>,
   sizeOf: (file: string) => Promise<number | null>,
 ): Promise<EarlierOutput | null> {
   const manifest = manifestSchema.safeParse(jsonOf(text));
@@ -94,6 +96,8 @@ async function judge(
   const sizes = await Promise.all(files.map(({ path }) => sizeOf(path)));
   const whole = files.length > 0 && files.every(({ size }, index) => sizes[index] === size);
   const ours = new Set(['manifest.json', ...files.map(({ path }) => path)]);
-  const others = present.filter((path) => !ours.has(path) && !LITTER.has(basename(path))).toSorted();
+  const others = (await present())
+    .filter((path) => !ours.has(path) && !LITTER.has(basename(path)))
+    .toSorted();
   return { madeFrom, whole, files: files.length + 1, others };
 }

@@ -1,7 +1,7 @@
+import { frameWidths } from '../../order/frame-widths.ts';
 import type { FrontWood } from '../../rules/wood-types.ts';
 import type { DrawerFit } from '../types.ts';
 import type { MovingWood } from './types.ts';
-import { frameWidths } from '../../order/frame-widths.ts';
 
 /**
  * The wood that moves across the width and the height of a front. Along the grain wood keeps its length and

@@ -1,5 +1,6 @@
 import { placeName } from '../../../fastening/place-name.ts';
 import type { Fastening } from '../../../fastening/types.ts';
+import { worstMiss } from '../../../fastening/worst-miss.ts';
 import { drawerName } from '../../../fit/drawer-name.ts';
 import { formatLength } from '../../../units/format-length.ts';
 import { roundTo } from '../../../units/tolerances.ts';
@@ -35,7 +36,7 @@ export function stopStep(setup: PaperSetup, words: PaperWords): string {
 
 /** The place that is missed by most, and the first cure of it. */
 function reasonOf({ fit, impossible }: Fastening, { sheets }: PaperWords): readonly string[] | null {
-  const [worst] = impossible.toSorted((a, b) => (a.margins[0]?.over ?? 0) - (b.margins[0]?.over ?? 0));
+  const worst = worstMiss(impossible);
   const margin = worst?.margins[0];
   if (worst === undefined || margin === undefined) return null;
   return [

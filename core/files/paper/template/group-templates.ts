@@ -1,8 +1,8 @@
+import { frameWidths } from '../../../order/frame-widths.ts';
 import { alike, type Likeness } from '../alike.ts';
 import { screwPoints } from './screw-points.ts';
 import { templateGeometry } from './template-geometry.ts';
 import type { Template, TemplateSource } from './types.ts';
-import { frameWidths } from '../../../order/frame-widths.ts';
 
 /** The templates of an order: drawers whose templates would be the same to 0.001 mm share one. */
 export function groupTemplates(sources: readonly TemplateSource[]): readonly Template[] {

@@ -1,4 +1,5 @@
 import { polygon } from '../../../geometry/polygon.ts';
+import { frameWidths } from '../../../order/frame-widths.ts';
 import { box, line, outline, point } from '../page/draw.ts';
 import { STROKES } from '../page/strokes.ts';
 import type { Box, PaperDrawing, PaperItem } from '../page/types.ts';
@@ -6,7 +7,6 @@ import { pullMarks } from './pull-marks.ts';
 import { screwMarks } from './screw-marks.ts';
 import { templateGeometry } from './template-geometry.ts';
 import type { TemplateSource } from './types.ts';
-import { frameWidths } from '../../../order/frame-widths.ts';
 
 /** What a template shows besides words: where to cut, where to fold, where the box, the screws and the pull go. */
 export function templateLines({ fit, fastening }: TemplateSource): PaperDrawing {
